@@ -1,0 +1,107 @@
+#include "courses/hole_assembly.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "courses/hole_ground.hpp"
+#include "courses/out_of_bounds.hpp"
+#include "courses/scorecard.hpp"
+#include "courses/tee_choice.hpp"
+#include "courses/text.hpp"
+
+namespace landwidth {
+
+namespace {
+
+// The line as drawn in the plane, its end moved to the pin. Corners inside the green are dropped: from there
+// one putts.
+std::vector<Point> vertices_to_pin(const std::vector<Point>& drawn, Point pin, const Region& green) {
+    std::vector<Point> vertices = drawn;
+    vertices.pop_back();
+    while (vertices.size() > 1 && green.contains(vertices.back()))
+        vertices.pop_back();
+    vertices.push_back(pin);
+    return vertices;
+}
+
+Box box_around(const std::vector<Point>& points, double margin_m) {
+    Box box{points.front(), points.front()};
+    for (const Point p : points) {
+        box.min = {std::min(box.min.x, p.x), std::min(box.min.y, p.y)};
+        box.max = {std::max(box.max.x, p.x), std::max(box.max.y, p.y)};
+    }
+    return box.grown(margin_m);
+}
+
+// The green and tees of the other holes that reach into the ground of this one.
+void add_other_holes(const HoleDraft& draft, const CourseContext& course, const PlaneDrawing& drawing,
+                     const Box& extent, std::vector<Surrounding>& surroundings) {
+    const Region here = Region::box(extent);
+    for (const HoleDraft* other : course.all_holes) {
+        if (other->feature == draft.feature || !other->playable) continue;
+        const std::size_t own_green = *draft.green;
+        std::vector<Region> parts;
+        if (other->green && *other->green != own_green)
+            parts.push_back(ground_of(course.ground.greens()[*other->green].part, drawing, 0.0));
+        for (const std::size_t tee : other->tees)
+            parts.push_back(ground_of(course.ground.tees()[tee].part, drawing, CourseGround::tee_around_m));
+        std::erase_if(parts, [&here](const Region& part) { return !part.meets(here); });
+        if (!parts.empty())
+            surroundings.push_back({Surrounding::Kind::other_hole, Region::united(parts), other->ref});
+    }
+}
+
+}  // namespace
+
+std::optional<Hole> assemble_hole(HoleDraft& draft, const CourseContext& course) {
+    const MapAssumptions& assumptions = course.assumptions;
+    const Par par = par_of(draft, assumptions);
+    const std::optional<int> stroke_index = stroke_index_of(draft, course.holes_of_course);
+    const TeePlayed tee = choose_tee(draft, course.ground, course.tee, assumptions.snap_m);
+    const LonLat pin = pin_of(draft, course.ground);
+    const FeaturePart& green = course.ground.greens()[*draft.green].part;
+
+    const LonLat start = tee.start.value_or(draft.path.front());
+    if (geodesic_distance(start, pin) < shortest_hole_m) {
+        draft.report(Severity::error, "hole-length", start, "the hole's tee and pin are in the same place",
+                     "draw the hole's line from tee to pin");
+        return std::nullopt;
+    }
+
+    const PlaneFrame frame(start);
+    const PlaneDrawing drawing(frame, course.notes.repairs());
+    const Region green_ground = ground_of(green, drawing, 0.0);
+    LineOfPlay line(vertices_to_pin(drawing.path(draft.path), frame.to_plane(pin), green_ground));
+    if (tee.start) line = line.from_tee(frame.to_plane(*tee.start));
+
+    const Box extent = box_around(line.vertices(), assumptions.hole_margin_m);
+    DegreeBox degrees = DegreeBox::around(frame.origin());
+    for (const Point p : line.vertices())
+        degrees.add(frame.to_lonlat(p));
+    const std::vector<const IndexedFeature*> near =
+        course.index.near(degrees.grown(assumptions.hole_margin_m));
+    for (const IndexedFeature* indexed : near)
+        course.used.insert(indexed->feature);
+
+    HoleGround ground =
+        ground_of_hole(near, *green.feature, green.part, drawing, extent, assumptions, course.notes);
+    OutOfBounds bounds = out_of_bounds_on({course.boundaries, ground.out_of_bounds_marks}, drawing, line,
+                                          extent, assumptions.out_of_bounds_depth_m, draft);
+    for (Region& out : bounds.out)
+        ground.layers.push_back({Lie::out_of_bounds, std::move(out)});
+    add_other_holes(draft, course, drawing, extent, ground.surroundings);
+
+    return Hole{.ref = draft.ref,
+                .name = draft.feature->tag("name"),
+                .feature = draft.feature->id,
+                .par = par.strokes,
+                .par_inferred = par.inferred,
+                .stroke_index = stroke_index,
+                .tee = tee.name,
+                .frame = frame,
+                .line = std::move(line),
+                .lies = LiePartition(extent, ground.layers, bounds.in_bounds),
+                .surroundings = std::move(ground.surroundings)};
+}
+
+}  // namespace landwidth

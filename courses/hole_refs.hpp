@@ -1,0 +1,21 @@
+// Numbers of holes as mappers type them.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace landwidth {
+
+// "1", "01", "Hole 1", "No. 1", "#1", "H1", "1st" -> "1"; "7A" -> "7a"; anything else as it is, trimmed.
+std::string plain_ref(std::string_view text);
+// The refs of a list ("1;10": a hole that is played twice in a round, also with comma or slash); one item
+// where the parts are not all numbers; none of an empty text.
+std::vector<std::string> refs_in(std::string_view text);
+// "7" -> 7, "7b" -> 7; absent for anything that does not start with a number.
+std::optional<int> number_of_ref(std::string_view ref);
+// Whether the ref is a number and nothing else.
+bool is_plain_number(std::string_view ref);
+
+}  // namespace landwidth

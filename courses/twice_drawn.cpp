@@ -1,0 +1,89 @@
+#include "courses/twice_drawn.hpp"
+
+#include <algorithm>
+#include <map>
+#include <string>
+#include <tuple>
+
+#include "courses/vocabulary.hpp"
+
+namespace landwidth {
+
+namespace {
+
+bool west_of(const LonLat& a, const LonLat& b) {
+    return std::tie(a.lon_deg, a.lat_deg) < std::tie(b.lon_deg, b.lat_deg);
+}
+
+// The same for rings that start elsewhere or run the other way round.
+LonLatPath canonical(LonLatPath ring) {
+    if (ring.size() > 1 && ring.front() == ring.back()) ring.pop_back();
+    std::sort(ring.begin(), ring.end(), west_of);
+    return ring;
+}
+
+struct Drawn {
+    Role role;
+    std::string id;  // of areas, whose rings say enough, what they are called
+    std::vector<LonLatPath> outlines;
+
+    bool operator<(const Drawn& other) const {
+        if (std::tie(role, id) != std::tie(other.role, other.id))
+            return std::tie(role, id) < std::tie(other.role, other.id);
+        return std::lexicographical_compare(
+            outlines.begin(), outlines.end(), other.outlines.begin(), other.outlines.end(),
+            [](const LonLatPath& a, const LonLatPath& b) {
+                return std::lexicographical_compare(a.begin(), a.end(), b.begin(), b.end(), west_of);
+            });
+    }
+};
+
+Drawn drawn(const MapFeature& feature) {
+    Drawn result{role_of(feature.tags), "", {}};
+    if (const auto* polygons = std::get_if<std::vector<LonLatPolygon>>(&feature.shape)) {
+        // One outline may be drawn once for each tee it serves.
+        result.id = feature.tag("name") + "|" + feature.tag("tee") + "|" + feature.tag("ref");
+        for (const LonLatPolygon& polygon : *polygons)
+            result.outlines.push_back(canonical(polygon.outer));
+    } else if (const auto* paths = std::get_if<std::vector<LonLatPath>>(&feature.shape)) {
+        result.id = feature.id;
+        result.outlines = *paths;
+    } else {
+        result.id = feature.id;
+        result.outlines = {{std::get<LonLat>(feature.shape)}};
+    }
+    return result;
+}
+
+std::size_t inner_rings(const MapFeature& feature) {
+    std::size_t count = 0;
+    if (const auto* polygons = std::get_if<std::vector<LonLatPolygon>>(&feature.shape)) {
+        for (const LonLatPolygon& polygon : *polygons)
+            count += polygon.inners.size();
+    }
+    return count;
+}
+
+}  // namespace
+
+void drop_what_is_drawn_twice(std::vector<MapFeature>& features, std::vector<Finding>& findings) {
+    std::map<Drawn, std::size_t> first;
+    std::vector<bool> dropped(features.size(), false);
+    for (std::size_t i = 0; i < features.size(); ++i) {
+        const auto [entry, is_new] = first.try_emplace(drawn(features[i]), i);
+        if (is_new) continue;
+        const bool better = inner_rings(features[i]) > inner_rings(features[entry->second]);
+        const std::size_t loser = better ? entry->second : i;
+        const std::size_t winner = better ? i : entry->second;
+        entry->second = winner;
+        dropped[loser] = true;
+        findings.push_back(
+            {Severity::note, "drawn-twice", features[loser].id, "", std::nullopt,
+             tag_words(features[loser].tags) + " is the same as " + features[winner].id + " and is left out",
+             "remove one of the two"});
+    }
+    std::size_t index = 0;
+    std::erase_if(features, [&](const MapFeature&) { return dropped[index++]; });
+}
+
+}  // namespace landwidth

@@ -1,0 +1,75 @@
+// A golfer, the clubs and where the ball lands with each: the profile, as the program holds it (metres, SI).
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+#include "golfer-profiles/shot_pattern.hpp"
+
+namespace landwidth {
+
+enum class ClubKind { driver, mini_driver, fairway_wood, hybrid, driving_iron, iron, wedge, putter };
+
+// "driver", "mini-driver", ...: the words of the profile format.
+std::string_view club_kind_name(ClubKind kind);
+std::optional<ClubKind> club_kind_named(std::string_view name);
+
+struct Launch {
+    double ball_speed_mps;  // > 0
+    double launch_rad;      // above the horizon
+    double spin_rad_per_s;  // >= 0
+
+    friend bool operator==(const Launch&, const Launch&) = default;
+};
+
+struct Club {
+    std::string name;  // unique in the bag, as same_name compares
+    ClubKind kind = ClubKind::iron;
+    std::optional<double> length_m = {};
+    std::optional<double> loft_rad = {};
+    // Absent only for the putter.
+    std::optional<ShotPattern> pattern = {};
+    std::optional<Launch> launch = {};
+    std::string note = {};  // where the numbers come from; may be empty
+
+    friend bool operator==(const Club&, const Club&) = default;
+};
+
+// How good a part of the game is: a number is a handicap index (plus handicaps negative).
+enum class NamedLevel { tour, scratch, handicap };  // handicap: the golfer's own index
+using Level = std::variant<NamedLevel, double>;
+
+enum class Hand { right, left };
+
+struct Golfer {
+    std::string name;
+    double handicap_index = 0.0;  // plus handicaps negative; [-10, 54]
+    Hand hand = Hand::right;
+    Level short_game = NamedLevel::handicap;
+    Level putting = NamedLevel::handicap;
+    std::vector<Club> clubs;  // as listed; at most 14 (Rules of Golf 4.1b)
+    std::string note;
+
+    // Names compare as in same_name; nullptr when there is none of that name.
+    const Club* club(std::string_view name) const;
+
+    friend bool operator==(const Golfer&, const Golfer&) = default;
+};
+
+inline constexpr std::size_t most_clubs = 14;  // Rules of Golf 4.1b
+
+// Two names are the same when they differ only in spaces around them or in the case of ASCII letters.
+bool same_name(std::string_view a, std::string_view b);
+
+// Why a text cannot be the name of a golfer or a club, as the end of a sentence ("is empty"); empty when it
+// can: UTF-8, at most 100 bytes, more than spaces, no control characters.
+std::string name_problem(std::string_view name);
+
+// The handicap index a level stands for; `tour` is a handicap the engine's assumptions name.
+double handicap_of(const Level& level, double own_index, double tour_index);
+
+}  // namespace landwidth

@@ -1,0 +1,78 @@
+// Where the ball first lands with one club, relative to the aim line, from a good lie.
+//
+// A mixture: the usual shot is a bivariate Student t (a normal when tail_dof is infinite), a mishit is a
+// normal of its own. `carry` is measured along the aim line, `side` across it, positive to the right.
+// Published work found that normals alone do not fit golfers and t mixtures do (S. Ko, Columbia 2012; M.
+// Broadie and S. Ko 2009).
+//
+// Standard deviations are those of the distribution itself, not its scale matrix: a t with dof v has scale =
+// sd sqrt((v - 2) / v).
+#pragma once
+
+#include <limits>
+#include <optional>
+
+namespace landwidth {
+
+// Ground coordinates of one shot: metres along the aim line and across it.
+struct ShotOffset {
+    double carry_m;
+    double side_m;
+
+    friend bool operator==(const ShotOffset&, const ShotOffset&) = default;
+};
+
+struct Spread {
+    ShotOffset centre;
+    double carry_sd_m;   // > 0
+    double side_sd_m;    // > 0
+    double correlation;  // (-1, 1): a slice that falls short right is negative for a right-hander
+
+    friend bool operator==(const Spread&, const Spread&) = default;
+};
+
+struct Mishit {
+    double share;  // [0, 1)
+    Spread spread;
+
+    friend bool operator==(const Mishit&, const Mishit&) = default;
+};
+
+struct ShotPattern {
+    Spread usual;
+    double tail_dof = std::numeric_limits<double>::infinity();  // > 2
+    double run_m = 0.0;  // after landing on fairway, along the direction of travel; >= 0
+    std::optional<Mishit> mishit = {};
+    int shots = 0;  // recorded shots behind the numbers; 0: a preset
+
+    friend bool operator==(const ShotPattern&, const ShotPattern&) = default;
+};
+
+// The point of a spread for two numbers of the unit square, by inversion: `u` picks how far out (closed form
+// for the bivariate t and normal), `v` the direction. Uniform (u, v) give the distribution exactly; u in [0,
+// 1), v in [0, 1).
+ShotOffset spread_point(const Spread& spread, double tail_dof, double u, double v);
+
+// The ellipse around the centre of the usual shot that holds a share of the usual shots; mishits not counted.
+struct LandingEllipse {
+    ShotOffset centre;
+    double carry_sd_m, side_sd_m, correlation;  // of the scale matrix
+    double radius;                              // in scale units: the Mahalanobis distance of the rim
+    // A rim point, angle in radians, any: the same direction as v = angle / (2 pi) of spread_point.
+    ShotOffset rim(double angle) const;
+};
+// share in (0, 1).
+LandingEllipse landing_ellipse(const ShotPattern& pattern, double share);
+
+// Mean and covariance of the whole mixture, where the ball lands (run not counted).
+struct PatternMoments {
+    ShotOffset mean;
+    double carry_variance, side_variance, covariance;
+};
+PatternMoments moments(const ShotPattern& pattern);
+
+// Share of shots that land with side < bound (left of a line parallel to the aim), whole mixture, closed form
+// through Boost.Math.
+double share_left_of(const ShotPattern& pattern, double side_m);
+
+}  // namespace landwidth

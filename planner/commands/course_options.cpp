@@ -1,0 +1,75 @@
+#include "planner/commands/course_options.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <charconv>
+
+#include "courses/course_assembly.hpp"
+#include "geometry/error.hpp"
+
+namespace landwidth {
+
+namespace {
+
+constexpr int most_holes = 200;
+
+std::optional<int> whole_number(std::string_view text) {
+    int value = 0;
+    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
+    if (error != std::errc{} || end != text.data() + text.size()) return std::nullopt;
+    return value;
+}
+
+void append_refs(const std::string& part, std::vector<std::string>& refs) {
+    const std::size_t dash = part.find('-');
+    if (dash == std::string::npos) {
+        refs.push_back(part);
+        return;
+    }
+    const auto first = whole_number(std::string_view(part).substr(0, dash));
+    const auto last = whole_number(std::string_view(part).substr(dash + 1));
+    if (!first || !last || *first > *last || *last - *first >= most_holes)
+        throw UsageError(fmt::format("--holes {}: expected hole numbers and ranges such as 1-9,12", part));
+    for (int ref = *first; ref <= *last; ++ref)
+        refs.push_back(std::to_string(ref));
+}
+
+}  // namespace
+
+std::vector<std::string> hole_refs(const std::string& text) {
+    std::vector<std::string> refs;
+    std::size_t start = 0;
+    while (start <= text.size() && !text.empty()) {
+        const std::size_t comma = std::min(text.find(',', start), text.size());
+        const std::string part = text.substr(start, comma - start);
+        if (part.empty())
+            throw UsageError(
+                fmt::format("--holes {}: expected hole numbers and ranges such as 1-9,12", text));
+        append_refs(part, refs);
+        start = comma + 1;
+    }
+    return refs;
+}
+
+void CourseOptions::setup(CLI::App& app) {
+    app.add_option(
+           "COURSE", file_,
+           "map of the course: .osm, .osm.pbf, GeoJSON, GeoPackage, Shapefile (or a folder of them), KML, "
+           "FlatGeobuf, or what else GDAL opens")
+        ->required();
+    app.add_option("--course", names_,
+                   "name of the course where the map has several; again for a second nine")
+        ->type_name("NAME")
+        ->allow_extra_args(false);
+    app.add_option("--tee", tee_, "tee to play from, e.g. white (default: where the hole's line starts)")
+        ->type_name("NAME");
+    app.add_option("--holes", holes_, "only these holes, e.g. 1-9,12")->type_name("REFS");
+}
+
+Course CourseOptions::read(const MapAssumptions& assumptions) const {
+    const std::vector<std::string> refs = hole_refs(holes_);
+    return assemble_course(read_map(file_), {names_, tee_, refs}, assumptions);
+}
+
+}  // namespace landwidth

@@ -1,0 +1,98 @@
+#include "planner/commands/plan_command.hpp"
+
+#include <fmt/format.h>
+
+#include <ostream>
+
+#include "geometry/error.hpp"
+#include "golfer-profiles/profile_file.hpp"
+#include "planner/engine/round_plan.hpp"
+#include "planner/reports/output_file.hpp"
+#include "planner/reports/plan_reports.hpp"
+
+namespace landwidth {
+
+namespace {
+
+// A plan that silently lacks a hole would be taken for the whole round.
+void refuse_unplannable(const Course& course) {
+    for (const Finding& finding : course.findings) {
+        if (finding.severity != Severity::error) continue;
+        const std::string hole = finding.hole.empty() ? "" : fmt::format(", hole {}", finding.hole);
+        throw InputError(
+            fmt::format("{}, {}{}", course.source, finding.feature, hole),
+            fmt::format("{}; {}, or leave the hole out with --holes", finding.message, finding.advice));
+    }
+    if (course.holes.empty())
+        throw InputError(course.source, "no hole can be planned; landwidth survey says why");
+}
+
+void add_warnings(const Course& course, const ProfileReading& profile, std::vector<std::string>& warnings) {
+    std::vector<std::string> all = profile.warnings;
+    for (const Finding& finding : course.findings)
+        if (finding.severity == Severity::warning)
+            all.push_back(fmt::format("{}{}: {}; {}", finding.feature,
+                                      finding.hole.empty() ? "" : fmt::format(", hole {}", finding.hole),
+                                      finding.message, finding.advice));
+    warnings.insert(warnings.begin(), all.begin(), all.end());
+}
+
+}  // namespace
+
+void PlanCommand::setup(CLI::App& app) {
+    course_.setup(app);
+    app.add_option("PROFILE", profile_, "the golfer: a profile file (landwidth profile new makes one)")
+        ->required();
+    app.add_option("--field", field_,
+                   "what a place on the hole is worth: published (the tour table with a handicap adjustment)")
+        ->type_name("FIELD")
+        ->check(CLI::IsMember({"published"}).description(""))
+        ->capture_default_str();
+    app.add_option("--local-rule", local_rule_,
+                   "Model Local Rule in force: E-5 (out of bounds and lost balls)")
+        ->type_name("RULE")
+        ->check(CLI::IsMember({"E-5"}, CLI::ignore_case).description(""));
+    app.add_option("--assume", assumed_,
+                   "override a modelling assumption, e.g. trees_lost_share=0.1; repeatable")
+        ->type_name("NAME=VALUE")
+        ->allow_extra_args(false);
+    output_.setup(app, {"text", "json", "html", "geojson", "gpkg"});
+    app.footer("Example: landwidth plan course.osm me.json --format html -o plan.html");
+}
+
+int PlanCommand::run(std::ostream& out, std::ostream& err) {
+    if (output_.format() == "gpkg" && !output_.to_file())
+        throw UsageError("--format gpkg is a file: name it with -o FILE.gpkg");
+    output_.check();
+    PlanRequest request;
+    for (const std::string& text : assumed_)
+        override_assumption(request.assumptions, text);
+    request.local_rule_e5 = !local_rule_.empty();
+
+    const ProfileReading profile = read_profile(profile_);
+    const Course course = course_.read(request.assumptions.map);
+    refuse_unplannable(course);
+    RoundPlan plan = plan_round(course, profile.golfer, request);
+    add_warnings(course, profile, plan.warnings);
+    for (const std::string& warning : plan.warnings)
+        err << "landwidth: warning: " << warning << '\n';
+
+    const PlanView view{course, profile.golfer, plan, output_.units()};
+    if (output_.format() == "json") {
+        output_.write(plan_json(view), out);
+    } else if (output_.format() == "html") {
+        output_.write(plan_html(view), out);
+    } else if (output_.format() == "geojson") {
+        output_.write(plan_geojson(view), out);
+    } else if (output_.format() == "gpkg") {
+        write_file_with(output_.file(), output_.force(),
+                        [&](const std::filesystem::path& path) { write_plan_geopackage(view, path); });
+    } else {
+        // On a terminal the warnings have just been shown.
+        if (!output_.to_file()) plan.warnings.clear();
+        output_.write(plan_text(view), out);
+    }
+    return 0;
+}
+
+}  // namespace landwidth

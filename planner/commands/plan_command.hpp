@@ -1,0 +1,28 @@
+// landwidth plan COURSE PROFILE: the round plan.
+#pragma once
+
+#include <filesystem>
+#include <string>
+#include <vector>
+
+#include "planner/commands/command.hpp"
+#include "planner/commands/course_options.hpp"
+#include "planner/commands/output_options.hpp"
+
+namespace landwidth {
+
+class PlanCommand : public Command {
+  public:
+    void setup(CLI::App& app) override;
+    int run(std::ostream& out, std::ostream& err) override;
+
+  private:
+    CourseOptions course_;
+    OutputOptions output_;
+    std::filesystem::path profile_;
+    std::string field_ = "published";
+    std::string local_rule_;
+    std::vector<std::string> assumed_;
+};
+
+}  // namespace landwidth

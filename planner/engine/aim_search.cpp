@@ -1,0 +1,136 @@
+#include "planner/engine/aim_search.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace landwidth {
+
+namespace {
+
+// Local optima of the coarse fan that are looked at again: the best and any within this of it.
+constexpr std::size_t most_optima = 3;
+constexpr double optimum_slack = 0.03;
+constexpr int most_rounds = 8;
+// Clubs this much dearer than the best are not weighed again in the draws of the patterns.
+constexpr double out_of_contention = 0.4;
+constexpr int drawn_aim_steps = 3;
+
+struct Aim {
+    int ray;
+    Outcome outcome;
+};
+
+std::vector<Aim> coarse_fan(TeeFan& fan, const Contender& contender, int step) {
+    std::vector<Aim> aims;
+    for (int ray = contender.range.first_ray; ray <= contender.range.last_ray; ray += step)
+        aims.push_back({ray, fan.outcome(contender.shots->coarse, ray)});
+    return aims;
+}
+
+// Rays of the coarse fan no dearer than their neighbours, the best first.
+std::vector<int> optima(const std::vector<Aim>& aims, double tee_value) {
+    const auto cost = [&](std::size_t i) { return aims[i].outcome.total(tee_value); };
+    std::vector<std::size_t> found;
+    for (std::size_t i = 0; i < aims.size(); ++i) {
+        const bool below_left = i == 0 || cost(i) <= cost(i - 1);
+        const bool below_right = i + 1 == aims.size() || cost(i) <= cost(i + 1);
+        if (below_left && below_right) found.push_back(i);
+    }
+    std::ranges::stable_sort(found, {}, cost);
+    std::vector<int> rays;
+    for (const std::size_t i : found)
+        if (rays.size() < most_optima && cost(i) <= cost(found.front()) + optimum_slack)
+            rays.push_back(aims[i].ray);
+    return rays;
+}
+
+int refined_ray(TeeFan& fan, const Contender& contender, const std::vector<int>& rays, int step,
+                double tee_value) {
+    const auto [first, last] = contender.range;
+    int best = rays.front();
+    double least = std::numeric_limits<double>::infinity();
+    for (const int centre : rays)
+        for (int ray = std::max(first, centre - step); ray <= std::min(last, centre + step); ++ray) {
+            const double cost = fan.outcome(contender.shots->fine, ray).total(tee_value);
+            if (cost < least) {
+                least = cost;
+                best = ray;
+            }
+        }
+    return best;
+}
+
+AimedClub aimed(TeeFan& fan, const ClubShots& club, int ray, double tee_value) {
+    AimedClub result{club.club, ray, {}, 0.0};
+    const auto n = static_cast<double>(club.replicates.size());
+    double squares = 0.0;
+    std::vector<double> totals;
+    for (const FanShots& shots : club.replicates) {
+        const Outcome outcome = fan.outcome(shots, ray);
+        result.outcome.strokes += outcome.strokes / n;
+        result.outcome.replay += outcome.replay / n;
+        totals.push_back(outcome.total(tee_value));
+    }
+    const double mean = result.outcome.total(tee_value);
+    for (const double total : totals)
+        squares += (total - mean) * (total - mean);
+    result.standard_error = std::sqrt(squares / (n * (n - 1.0)));
+    return result;
+}
+
+}  // namespace
+
+double solved_tee_value(std::span<const AimedClub> clubs) {
+    double least = std::numeric_limits<double>::infinity();
+    for (const AimedClub& club : clubs)
+        least = std::min(least, club.outcome.solved());
+    return least;
+}
+
+AimSearch search_aims(TeeFan& fan, std::span<const Contender> contenders, int coarse_rays) {
+    std::vector<std::vector<Aim>> fans;
+    double tee_value = std::numeric_limits<double>::infinity();
+    for (const Contender& contender : contenders) {
+        fans.push_back(coarse_fan(fan, contender, coarse_rays));
+        for (const Aim& aim : fans.back())
+            tee_value = std::min(tee_value, aim.outcome.solved());
+    }
+    AimSearch search{{}, tee_value};
+    // A change of V can change which penalty-area balls go back to the tee, and that the aims; it settles at
+    // once unless a drop and the tee are worth nearly the same.
+    for (int round = 0; round < most_rounds; ++round) {
+        fan.settle(search.tee_value);
+        search.clubs.clear();
+        for (std::size_t i = 0; i < contenders.size(); ++i) {
+            const std::vector<int> rays = optima(fans[i], search.tee_value);
+            const int ray = refined_ray(fan, contenders[i], rays, coarse_rays, search.tee_value);
+            search.clubs.push_back(aimed(fan, *contenders[i].shots, ray, search.tee_value));
+        }
+        search.tee_value = solved_tee_value(search.clubs);
+        if (!fan.settle(search.tee_value)) break;
+    }
+    return search;
+}
+
+double confidence_in(TeeFan& fan, std::span<const Contender> contenders, std::span<const AimedClub> aimed,
+                     std::size_t best, double tee_value, int coarse_rays) {
+    const std::size_t draws = contenders[best].shots->draws.size();
+    if (draws == 0) return 1.0;
+    const double limit = aimed[best].outcome.total(tee_value) + out_of_contention;
+    std::size_t held = 0;
+    for (std::size_t draw = 0; draw < draws; ++draw) {
+        std::vector<double> costs(contenders.size(), std::numeric_limits<double>::infinity());
+        for (std::size_t i = 0; i < contenders.size(); ++i) {
+            if (aimed[i].outcome.total(tee_value) > limit) continue;
+            const FanShots& drawn = contenders[i].shots->draws[draw];
+            for (int step = -drawn_aim_steps; step <= drawn_aim_steps; ++step)
+                costs[i] = std::min(costs[i],
+                                    fan.outcome(drawn, aimed[i].ray + step * coarse_rays).total(tee_value));
+        }
+        if (std::ranges::min_element(costs) - costs.begin() == static_cast<std::ptrdiff_t>(best)) ++held;
+    }
+    return static_cast<double>(held) / static_cast<double>(draws);
+}
+
+}  // namespace landwidth

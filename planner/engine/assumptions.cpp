@@ -1,0 +1,184 @@
+#include "planner/engine/assumptions.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <charconv>
+#include <cmath>
+
+#include "geometry/error.hpp"
+#include "geometry/units.hpp"
+#include "golfer-profiles/nearest_word.hpp"
+
+namespace landwidth {
+
+namespace {
+
+// How a value is shown and typed, and how many SI units one of it is.
+struct Unit {
+    std::string_view name;
+    double si;
+};
+constexpr Unit yd{"yd", metres_per_yard};
+constexpr Unit m{"m", 1.0};
+constexpr Unit in{"in", metres_per_inch};
+constexpr Unit deg{"deg", radians_per_degree};
+constexpr Unit share{"share", 1.0};
+constexpr Unit strokes{"strokes", 1.0};
+constexpr Unit strokes_per_100_yd{"strokes/100 yd", 1.0 / (100.0 * metres_per_yard)};
+constexpr Unit handicap{"handicap", 1.0};
+constexpr Unit factor{"factor", 1.0};
+constexpr Unit count{"count", 1.0};
+
+struct Constant {
+    std::string_view name;
+    double value;
+    Unit unit;
+    double lowest;
+    double highest;
+    double& (*member)(Assumptions&);
+    std::string_view meaning;
+    std::string_view source;
+};
+
+constexpr std::string_view assumption = "assumption";
+constexpr std::string_view handbook = "Rules of Handicapping, par by hole length, men (from memory)";
+constexpr std::string_view rating =
+    "USGA Course Rating System: yardage ratings L/220 + 40.9 (scratch men, from memory) and L/160 + 50.7 "
+    "(bogey men, from "
+    "memory); the difference by hole";
+
+#define IN(group, name) [](Assumptions& a) -> double& { return a.group.name; }
+
+// The one readable list. Lengths in the unit named; name as typed after --assume.
+const std::array constants{
+    Constant{"stream_width", 2.0, m, 0.1, 100.0, IN(map, stream_width_m),
+             "width of a stream drawn as a line without a width", assumption},
+    Constant{"ditch_width", 1.5, m, 0.1, 100.0, IN(map, ditch_width_m),
+             "width of a ditch or drain drawn as a line without a width", assumption},
+    Constant{"river_width", 10.0, m, 0.1, 500.0, IN(map, river_width_m),
+             "width of a river or canal drawn as a line without a width", assumption},
+    Constant{"tree_radius", 4.0, m, 0.1, 30.0, IN(map, tree_radius_m),
+             "ground under a single tree, and half the width of a row of trees", assumption},
+    Constant{"out_of_bounds_depth", 150.0, yd, 1.0, 1000.0, IN(map, out_of_bounds_depth_m),
+             "how far the ground beyond an out-of-bounds line is taken to be out", assumption},
+    Constant{"hole_margin", 200.0, yd, 50.0, 1000.0, IN(map, hole_margin_m),
+             "how far from the line of play the ground is read", assumption},
+    Constant{"snap_distance", 40.0, m, 1.0, 200.0, IN(map, snap_m),
+             "how far from the end of a hole's line its green, pin or tee may lie", assumption},
+    Constant{"par4_from", 250.0, yd, 50.0, 1000.0, IN(map, par4_from_m),
+             "shortest hole without a mapped par that is taken for a par 4", handbook},
+    Constant{"par5_from", 470.0, yd, 50.0, 1000.0, IN(map, par5_from_m),
+             "shortest hole without a mapped par that is taken for a par 5", handbook},
+    Constant{"par6_from", 690.0, yd, 50.0, 2000.0, IN(map, par6_from_m),
+             "shortest hole without a mapped par that is taken for a par 6", handbook},
+
+    Constant{"run_share_rough", 0.5, share, 0.0, 1.5, IN(engine, run_share_rough),
+             "run of a ball that lands in rough, of the club's run on fairway", assumption},
+    Constant{"run_share_green", 0.6, share, 0.0, 1.5, IN(engine, run_share_green),
+             "run of a ball that lands on the green, of the club's run on fairway", assumption},
+    Constant{"run_share_trees", 0.3, share, 0.0, 1.5, IN(engine, run_share_trees),
+             "run of a ball that lands among trees, of the club's run on fairway", assumption},
+    Constant{"trees_lost_share", 0.05, share, 0.0, 1.0, IN(engine, trees_lost_share),
+             "balls finishing among trees that are lost: stroke and distance (Rule 18.2)", assumption},
+    Constant{"club_length", 45.0, in, 18.0, 48.0, IN(engine, club_length_m),
+             "a club-length for measuring relief where the bag does not give the longest club's length",
+             "Rules of Golf, definitions: the longest club other than the putter; 45 in common practice"},
+    Constant{"back_on_line_reach", 200.0, yd, 0.0, 500.0, IN(engine, back_on_line_reach_m),
+             "how far behind the crossing point relief back on the line is looked for", assumption},
+
+    Constant{"tour_handicap", -5.0, handicap, -10.0, 5.0, IN(engine, tour_handicap),
+             "the handicap index the published tour table stands for (minus: a plus handicap)", assumption},
+    Constant{"bogey_handicap", 20.0, handicap, 5.0, 40.0, IN(engine, bogey_handicap),
+             "the handicap index of the bogey golfer the length effect is taken from",
+             "USGA Course Rating System: about 20 for men (from memory)"},
+    Constant{"short_game_strokes", 0.544, strokes, 0.0, 3.0, IN(engine, short_game_strokes),
+             "what a bogey golfer takes more than a scratch golfer on a hole, whatever its length", rating},
+    Constant{"short_game_reach", 20.0, yd, 1.0, 200.0, IN(engine, short_game_reach_m),
+             "distance over which that difference builds up around the green (1 - 1/e of it)", assumption},
+    Constant{"long_game_strokes", 0.1705, strokes_per_100_yd, 0.0, 2.0, IN(engine, long_game_strokes_per_m),
+             "what a bogey golfer takes more than a scratch golfer for every 100 yd of distance", rating},
+    Constant{"putting_stretch_at_18", 1.6, factor, 1.0, 4.0, IN(engine, putting_stretch_at_18),
+             "a putt of an 18 handicap is worth a tour putt so many times as long",
+             "M. Broadie, Every Shot Counts, 2014: half the putts holed from 5 ft against 8 ft"},
+
+    Constant{"tee_club_floor", 0.55, share, 0.0, 1.0, IN(engine, tee_club_floor_share),
+             "clubs that go less than this share of the longest club's total, or of the hole if that is "
+             "shorter, are not tried",
+             assumption},
+    Constant{"aim_reach", 20.0, deg, 1.0, 60.0, IN(engine, aim_reach_rad),
+             "aims are tried so far outside the directions to the first bend and to the pin", assumption},
+    Constant{"aim_corridor", 50.0, yd, 5.0, 500.0, IN(engine, aim_corridor_m),
+             "landing places further than this from the line of play are not aimed at: that is another hole",
+             assumption},
+    Constant{"aim_coarse_step", 0.6, deg, 0.05, 5.0, IN(engine, aim_coarse_step_rad),
+             "step of the first fan of aims; the best are refined to fan_angle_step", assumption},
+    Constant{"lie_cell", 0.5, yd, 0.1, 5.0, IN(engine, lie_cell_m), "cell of the lie raster", assumption},
+    Constant{"fan_ray_step", 1.0, yd, 0.1, 5.0, IN(engine, fan_ray_step_m),
+             "cell of the tee fan along its rays", assumption},
+    Constant{"fan_angle_step", 0.15, deg, 0.02, 2.0, IN(engine, fan_angle_step_rad),
+             "angle between the rays of the tee fan, and the finest step of the aim", assumption},
+
+    Constant{"preset_worth_shots", 10.0, count, 2.0, 1000.0, IN(engine, preset_worth_shots),
+             "how many recorded shots a preset pattern is taken to be worth, for the confidence", assumption},
+    Constant{"confidence_draws", 60.0, count, 0.0, 10000.0, IN(engine, confidence_draws),
+             "draws of the patterns in which the verdict is taken again", assumption},
+    Constant{"toss_up_below", 0.65, share, 0.0, 1.0, IN(engine, toss_up_below),
+             "a verdict that holds in fewer of the draws is called a toss-up", assumption},
+};
+#undef IN
+
+const Constant& constant_named(std::string_view name) {
+    const auto found = std::ranges::find(constants, name, &Constant::name);
+    if (found != constants.end()) return *found;
+    std::vector<std::string_view> names;
+    for (const Constant& constant : constants)
+        names.push_back(constant.name);
+    const std::optional<std::string_view> nearest = nearest_word(name, names);
+    throw UsageError(
+        fmt::format("--assume {}: there is no assumption of that name{}; plan --format json lists them all",
+                    name, nearest ? fmt::format("; did you mean \"{}\"?", *nearest) : ""));
+}
+
+}  // namespace
+
+Assumptions default_assumptions() {
+    Assumptions result{};
+    for (const Constant& constant : constants)
+        constant.member(result) = constant.value * constant.unit.si;
+    return result;
+}
+
+std::vector<AssumptionEntry> list_assumptions(const Assumptions& assumptions) {
+    Assumptions copy = assumptions;
+    std::vector<AssumptionEntry> entries;
+    entries.reserve(constants.size());
+    for (const Constant& constant : constants) {
+        const double shown = constant.member(copy) / constant.unit.si;
+        const bool changed =
+            std::abs(shown - constant.value) > 1e-9 * std::max(1.0, std::abs(constant.value));
+        entries.push_back({std::string(constant.name), changed ? shown : constant.value,
+                           std::string(constant.unit.name), std::string(constant.meaning),
+                           std::string(constant.source), changed});
+    }
+    return entries;
+}
+
+void override_assumption(Assumptions& assumptions, std::string_view text) {
+    const std::size_t equals = text.find('=');
+    if (equals == std::string_view::npos)
+        throw UsageError(fmt::format("--assume {}: expected name=value, e.g. trees_lost_share=0.1", text));
+    const Constant& constant = constant_named(text.substr(0, equals));
+    const std::string_view number = text.substr(equals + 1);
+    double value = 0.0;
+    const auto [end, error] = std::from_chars(number.data(), number.data() + number.size(), value);
+    if (error != std::errc{} || end != number.data() + number.size() || !std::isfinite(value))
+        throw UsageError(fmt::format("--assume {}: \"{}\" is not a number", text, number));
+    if (value < constant.lowest || value > constant.highest)
+        throw UsageError(fmt::format("--assume {}: must be from {} to {} {}", text, constant.lowest,
+                                     constant.highest, constant.unit.name));
+    constant.member(assumptions) = value * constant.unit.si;
+}
+
+}  // namespace landwidth

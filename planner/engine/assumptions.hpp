@@ -1,0 +1,39 @@
+// Every modelling constant that is not data: one place to read, override and echo them.
+//
+// The values, units, meanings and sources stand in assumptions.cpp. `--assume name=value` overrides one; the
+// machine-readable outputs carry all of them.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "courses/map_assumptions.hpp"
+#include "planner/engine/engine_assumptions.hpp"
+
+namespace landwidth {
+
+struct Assumptions {
+    MapAssumptions map;
+    EngineAssumptions engine;
+};
+
+Assumptions default_assumptions();
+
+// One constant, for people and files: the value in its own unit (yd, share, strokes, ...).
+struct AssumptionEntry {
+    std::string name;
+    double value;
+    std::string unit;
+    std::string meaning;
+    std::string source;  // a published source, or "assumption"
+    bool overridden;
+};
+// In the order of assumptions.cpp.
+std::vector<AssumptionEntry> list_assumptions(const Assumptions& assumptions);
+
+// `text` is "name=value", the value in the unit listed. Throws UsageError: unknown name (naming the nearest),
+// not a number, out of range.
+void override_assumption(Assumptions& assumptions, std::string_view text);
+
+}  // namespace landwidth

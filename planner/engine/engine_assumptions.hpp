@@ -1,0 +1,45 @@
+// The constants the engine computes with; values and sources in assumptions.cpp. Lengths in metres, angles in
+// radians.
+#pragma once
+
+namespace landwidth {
+
+struct EngineAssumptions {
+    // Run-out as a share of the club's run on fairway, by the lie the ball lands on.
+    double run_share_rough;
+    double run_share_green;
+    double run_share_trees;
+    // Share of the balls finishing among trees that are lost (stroke and distance).
+    double trees_lost_share;
+    // Relief: the length of the longest club other than the putter where the bag does not say; two of it for
+    // lateral relief.
+    double club_length_m;
+    // Relief back on the line is tried this far behind the point where the ball crossed.
+    double back_on_line_reach_m;
+    // Handicap adjustment of the published table: see handicap_adjustment.hpp.
+    double tour_handicap;
+    double bogey_handicap;
+    double short_game_strokes;
+    double short_game_reach_m;
+    double long_game_strokes_per_m;
+    double putting_stretch_at_18;
+    // Tee clubs worth computing: the mean total at least this share of what the hole asks for (the shorter of
+    // the longest club's total and the hole's length).
+    double tee_club_floor_share;
+    // Aims: so far to each side of the directions to the first bend and to the pin; step of the first fan.
+    double aim_reach_rad;
+    // Landing places further than this from the line of play are not aimed at.
+    double aim_corridor_m;
+    double aim_coarse_step_rad;
+    // Rasters: the cells of the lie raster; the cells of the tee fan along and across the rays.
+    double lie_cell_m;
+    double fan_ray_step_m;
+    double fan_angle_step_rad;
+    // Confidence: how many shots' worth of knowledge a preset's numbers are taken for, how many draws are
+    // made, and below which share of draws a verdict is a toss-up.
+    double preset_worth_shots;
+    double confidence_draws;
+    double toss_up_below;
+};
+
+}  // namespace landwidth

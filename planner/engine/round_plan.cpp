@@ -1,0 +1,74 @@
+#include "planner/engine/round_plan.hpp"
+
+#include <fmt/format.h>
+#include <tbb/parallel_for.h>
+
+#include <cmath>
+
+#include "planner/engine/hole_plan.hpp"
+
+namespace landwidth {
+
+namespace {
+
+// The sum over the holes, absent when one of them has no value.
+std::optional<double> sum_of(const std::vector<HolePlan>& holes, double HolePlan::*value) {
+    double sum = 0.0;
+    for (const HolePlan& hole : holes)
+        sum += hole.*value;
+    return std::isnan(sum) ? std::nullopt : std::optional(sum);
+}
+
+bool has_driver(const Golfer& golfer) {
+    for (const Club& club : golfer.clubs)
+        if (club.kind == ClubKind::driver && club.pattern) return true;
+    return false;
+}
+
+std::vector<std::string> plan_warnings(const Golfer& golfer, const PlanRequest& request) {
+    std::vector<std::string> warnings;
+    std::size_t presets = 0;
+    std::size_t patterns = 0;
+    for (const Club& club : golfer.clubs)
+        if (club.pattern) {
+            ++patterns;
+            presets += club.pattern->shots == 0 ? 1 : 0;
+        }
+    if (presets > 0)
+        warnings.push_back(
+            fmt::format("{} of {} clubs have a preset pattern and no recorded shots; measure them before "
+                        "trusting a small margin",
+                        presets, patterns));
+    if (!has_driver(golfer))
+        warnings.push_back("the bag has no driver, so there is no round with the driver to compare with");
+    if (request.local_rule_e5)
+        warnings.push_back(
+            "planned under Model Local Rule E-5 (two penalty strokes, fairway drop); it applies only where "
+            "the committee has adopted it");
+    return warnings;
+}
+
+}  // namespace
+
+RoundPlan plan_round(const Course& course, const Golfer& golfer, const PlanRequest& request) {
+    const BagShots bag = bag_shots(golfer, request.assumptions.engine);
+    const StrokesByDistance strokes(golfer, request.assumptions.engine);
+    RoundPlan plan{};
+    plan.field = FieldKind::published;
+    plan.assumptions = request.assumptions;
+    plan.warnings = plan_warnings(golfer, request);
+    plan.holes.resize(course.holes.size());
+    // Every hole is computed on its own in one fixed order of sums, so that threads cannot change a digit.
+    tbb::parallel_for(std::size_t{0}, course.holes.size(), [&](std::size_t i) {
+        plan.holes[i] = plan_hole(course.holes[i], golfer, strokes, bag, request);
+    });
+    for (std::size_t i = 0; i < plan.holes.size(); ++i) {
+        plan.par += course.holes[i].par;
+        plan.expected_strokes += plan.holes[i].choices[plan.holes[i].verdict.best].expected_strokes;
+    }
+    if (has_driver(golfer)) plan.always_driver = sum_of(plan.holes, &HolePlan::always_driver);
+    plan.never_driver = sum_of(plan.holes, &HolePlan::never_driver);
+    return plan;
+}
+
+}  // namespace landwidth

@@ -1,0 +1,97 @@
+// The answer: for every hole, every sensible tee club at its best aim, and the verdict among them.
+//
+// Lengths metres, angles radians; points in the hole's plane (see Hole::frame).
+#pragma once
+
+#include <array>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "courses/course.hpp"
+#include "geometry/landing_width.hpp"
+#include "golfer-profiles/profile.hpp"
+#include "planner/engine/assumptions.hpp"
+
+namespace landwidth {
+
+// Something a golfer can see from the tee, and how the aim line passes it.
+struct Sighting {
+    // The aim line passes an edge of the thing, lies over it (the ball carries it), or points at it (it is
+    // beyond the ball).
+    enum class Mark { left_edge, right_edge, over, towards };
+    Lie lie;  // bunker, trees, penalty area, fairway or green: what is seen
+    Mark mark;
+    double distance_m;  // from the tee to the thing, along the aim line
+    double offset_m;  // of the aim line from the edge at that distance, positive to the right; 0 for over and
+                      // towards
+};
+
+// The aim line said so that a golfer can use it.
+struct AimDescription {
+    double offset_m;  // of the aim point from the line of play (the centre line), positive to the right
+    std::optional<Sighting> sighting;  // the nearest thing worth naming
+};
+
+// Something inside the shot pattern that is no lie: keep it in mind before swinging.
+struct Caution {
+    Surrounding::Kind kind;
+    std::string label;  // may be empty
+    double share;       // of balls that first land in it
+};
+
+struct TeeChoice {
+    std::size_t club;     // index in the golfer's bag
+    double aim;           // plane bearing of the aim line from the tee
+    Bearing aim_bearing;  // the same, true
+    Point aim_point;      // on the aim line at the usual carry
+    AimDescription description;
+    double expected_strokes;             // to hole out, this stroke included
+    double standard_error;               // of expected_strokes, from the quadrature alone
+    std::array<double, lie_count> lies;  // shares by the lie where the ball finishes, add to 1
+    double lost_share;                   // of all balls: lost among trees (part of lies[trees])
+    double leave_mean_m;                 // distance left along the line of play, balls in play
+    double leave_sd_m;
+    std::optional<FairwayCut> landing;  // the fairway across the aim line where the usual shot comes down
+    std::vector<Caution> cautions;
+};
+
+struct Verdict {
+    std::size_t best;                 // index in choices: 0
+    std::optional<double> margin;     // strokes the next club costs more; absent with a single club
+    std::optional<std::size_t> over;  // index in choices of that next club
+    double confidence;                // share of posterior draws of the patterns in which `best` stays best
+    bool toss_up;                     // the margin is within the noise
+};
+
+struct HolePlan {
+    std::vector<TeeChoice> choices;  // cheapest first, never empty
+    Verdict verdict;
+    double always_driver;  // expected strokes with the driver where it is allowed (par 4 and longer), else
+                           // the best club; NaN without a driver
+    double never_driver;   // expected strokes with the best club that is no driver; NaN when there is none
+};
+
+enum class FieldKind { published, personal };
+
+struct RoundPlan {
+    FieldKind field;
+    std::vector<HolePlan> holes;  // as in the course
+    int par;
+    double expected_strokes;
+    std::optional<double> always_driver;
+    std::optional<double> never_driver;
+    Assumptions assumptions;
+    std::vector<std::string> warnings;  // one sentence each: of profile, map and plan
+};
+
+struct PlanRequest {
+    Assumptions assumptions = default_assumptions();
+    bool local_rule_e5 = false;  // Model Local Rule E-5 instead of stroke and distance
+};
+
+// Throws InputError when no club of the bag has a pattern. Deterministic: the same inputs give the same
+// digits on any number of threads.
+RoundPlan plan_round(const Course& course, const Golfer& golfer, const PlanRequest& request);
+
+}  // namespace landwidth

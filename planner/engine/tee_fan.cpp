@@ -1,0 +1,233 @@
+#include "planner/engine/tee_fan.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <numbers>
+#include <utility>
+
+#include "geometry/units.hpp"
+
+namespace landwidth {
+
+namespace {
+
+constexpr double whole_turn = 2.0 * std::numbers::pi;
+
+int rays_in_a_turn(const EngineAssumptions& assumptions) {
+    return static_cast<int>(std::lround(whole_turn / assumptions.fan_angle_step_rad));
+}
+
+// Rays are made this many cells at a time: most shots need no more of most rays.
+constexpr int rows_at_a_time = 64;
+// No ball rests further from the tee, whatever the tail of its pattern says.
+constexpr double furthest_m = Yards{600.0}.metres();
+
+bool stops_a_ball(Lie lie) {
+    return lie == Lie::bunker || is_penalty_area(lie);
+}
+
+}  // namespace
+
+FanShots fan_shots(const ShotPattern& pattern, int log2_points, std::uint64_t replicate,
+                   const EngineAssumptions& assumptions) {
+    struct Placed {
+        std::int32_t ray;
+        FanShots::Shot shot;
+    };
+    const double angle_step = whole_turn / rays_in_a_turn(assumptions);
+    const double row_step = assumptions.fan_ray_step_m;
+    std::vector<Placed> placed;
+    for (const WeightedShot& shot : weighted_shots(pattern, log2_points, replicate))
+        placed.push_back({static_cast<std::int32_t>(std::lround(shot.angle_rad / angle_step)),
+                          {static_cast<float>(shot.distance_m / row_step), static_cast<float>(shot.weight)}});
+    std::ranges::stable_sort(placed, {}, [](const Placed& p) { return std::pair(p.ray, p.shot.row); });
+    FanShots result{};
+    for (const Placed& p : placed) {
+        const auto index = static_cast<std::uint32_t>(result.shots.size());
+        if (result.rays.empty() || result.rays.back().ray != p.ray)
+            result.rays.push_back({p.ray, index, index});
+        result.rays.back().end = index + 1;
+        result.shots.push_back(p.shot);
+    }
+    const double run = pattern.run_m / row_step;
+    result.run_rows[index_of(Lie::teeing_area)] = static_cast<float>(run);
+    result.run_rows[index_of(Lie::fairway)] = static_cast<float>(run);
+    result.run_rows[index_of(Lie::rough)] = static_cast<float>(run * assumptions.run_share_rough);
+    result.run_rows[index_of(Lie::green)] = static_cast<float>(run * assumptions.run_share_green);
+    result.run_rows[index_of(Lie::trees)] = static_cast<float>(run * assumptions.run_share_trees);
+    result.longest_run_rows = std::ranges::max(result.run_rows);
+    return result;
+}
+
+TeeFan::TeeFan(const ReliefGround& ground, Point tee, double forward, double tee_value, bool local_rule_e5,
+               const EngineAssumptions& assumptions)
+    : ground_(ground),
+      tee_(tee),
+      forward_(forward),
+      row_step_(assumptions.fan_ray_step_m),
+      angle_step_(whole_turn / rays_in_a_turn(assumptions)),
+      rays_(rays_in_a_turn(assumptions)),
+      most_rows_(std::clamp(static_cast<int>(std::ceil(furthest_m / row_step_)), 1,
+                            int{std::numeric_limits<std::uint16_t>::max()})),
+      tee_value_(tee_value),
+      local_rule_e5_(local_rule_e5),
+      trees_lost_share_(assumptions.trees_lost_share),
+      fan_(static_cast<std::size_t>(rays_)) {}
+
+int TeeFan::ray_near(double bearing) const {
+    const double turn = std::remainder(bearing - forward_, whole_turn);
+    return static_cast<int>(std::lround(turn / angle_step_));
+}
+
+const TeeFan::Ray& TeeFan::ray_for(const FanShots& shots, const FanShots::OnRay& group, int aim_ray) {
+    const int turned = (aim_ray + group.ray) % rays_;
+    Ray& ray = fan_[static_cast<std::size_t>(turned < 0 ? turned + rays_ : turned)];
+    // The shots of a group are in order of distance: the last may run furthest.
+    const float furthest = shots.shots[group.end - 1].row + shots.longest_run_rows;
+    const int needed = std::min(static_cast<int>(std::min(furthest, 1e6F)) + 2, most_rows_);
+    if (static_cast<int>(ray.cells.size()) < needed) {
+        const int rounded_up = (needed + rows_at_a_time - 1) / rows_at_a_time * rows_at_a_time;
+        make_ray(ray, along_bearing(bearing_of(aim_ray + group.ray)), std::min(rounded_up, most_rows_));
+    }
+    return ray;
+}
+
+TeeFan::Cell TeeFan::ball_at_rest(Point place, Point last_in_bounds, Lie lie) const {
+    Cell cell{0.0F, 0.0F, 0.0F, 0, lie};
+    const double out_share = lie == Lie::out_of_bounds ? 1.0 : lie == Lie::trees ? trees_lost_share_ : 0.0;
+    double strokes = 0.0;
+    double replay = out_share;
+    if (out_share < 1.0) {
+        strokes += (1.0 - out_share) * ground_.field.strokes(place, lie);
+        cell.leave_m = static_cast<float>(ground_.field.distance_left(place));
+    }
+    if (local_rule_e5_ && out_share > 0.0) {
+        const Point reference = lie == Lie::out_of_bounds ? last_in_bounds : place;
+        if (const std::optional<Drop> drop = local_rule_e5_drop(ground_, reference)) {
+            strokes += out_share * (2.0 + drop->strokes);
+            replay = 0.0;
+        }
+    }
+    cell.strokes = static_cast<float>(strokes);
+    cell.replay = static_cast<float>(replay);
+    return cell;
+}
+
+void TeeFan::make_ray(Ray& ray, Point direction, int rows) const {
+    ray.cells.assign(static_cast<std::size_t>(rows), Cell{});
+    ray.penalty_runs.clear();
+    Point last_in_bounds = tee_;
+    int run_start = 0;
+    Lie run_lie = Lie::rough;
+    const auto end_run = [&](int row) {
+        if (is_penalty_area(run_lie))
+            ray.penalty_runs.push_back(penalty_run(run_start, row, direction, run_lie));
+    };
+    for (int row = 0; row < rows; ++row) {
+        const Point place = tee_ + (row + 0.5) * row_step_ * direction;
+        const Lie lie = ground_.lies.at(place);
+        if (lie != run_lie) {
+            end_run(row);
+            run_start = row;
+            run_lie = lie;
+        }
+        ray.cells[static_cast<std::size_t>(row)] =
+            is_penalty_area(lie) ? Cell{0.0F, 0.0F, 0.0F, 0, lie} : ball_at_rest(place, last_in_bounds, lie);
+        if (lie != Lie::out_of_bounds) last_in_bounds = place;
+    }
+    end_run(rows);
+    int stop = rows - 1;
+    for (int row = rows - 1; row >= 0; --row) {
+        Cell& cell = ray.cells[static_cast<std::size_t>(row)];
+        if (stops_a_ball(cell.lie)) stop = row;
+        cell.stop = static_cast<std::uint16_t>(stop);
+    }
+    for (const PenaltyRun& run : ray.penalty_runs)
+        apply(run, ray);
+}
+
+TeeFan::PenaltyRun TeeFan::penalty_run(int from, int to, Point direction, Lie colour) const {
+    const Point crossing = tee_ + from * row_step_ * direction;
+    const std::optional<Drop> drop = penalty_area_relief(ground_, colour, crossing);
+    return {from, to,
+            drop ? static_cast<float>(1.0 + drop->strokes) : std::numeric_limits<float>::infinity()};
+}
+
+bool TeeFan::apply(const PenaltyRun& run, Ray& ray) const {
+    const bool back_to_tee = run.drop_strokes > 1.0 + tee_value_;
+    const float strokes = back_to_tee ? 0.0F : run.drop_strokes;
+    const float replay = back_to_tee ? 1.0F : 0.0F;
+    bool changed = false;
+    for (int row = run.from; row < run.to; ++row) {
+        Cell& cell = ray.cells[static_cast<std::size_t>(row)];
+        changed = changed || cell.replay != replay;
+        cell.strokes = strokes;
+        cell.replay = replay;
+    }
+    return changed;
+}
+
+bool TeeFan::settle(double tee_value) {
+    tee_value_ = tee_value;
+    bool changed = false;
+    for (Ray& ray : fan_)
+        for (const PenaltyRun& run : ray.penalty_runs)
+            changed = apply(run, ray) || changed;
+    return changed;
+}
+
+const TeeFan::Cell& TeeFan::resting_cell(const Ray& ray, const FanShots& shots, const FanShots::Shot& shot) {
+    const Cell* cells = ray.cells.data();
+    const int last = static_cast<int>(ray.cells.size()) - 1;
+    const Cell& landed = cells[std::min(static_cast<int>(shot.row), last)];
+    const int rolled = static_cast<int>(shot.row + shots.run_rows[index_of(landed.lie)]);
+    return cells[std::min(rolled, int{landed.stop})];
+}
+
+Outcome TeeFan::outcome(const FanShots& shots, int aim_ray) {
+    Outcome sum;
+    for (const FanShots::OnRay& group : shots.rays) {
+        const Ray& ray = ray_for(shots, group, aim_ray);
+        for (std::uint32_t i = group.first; i < group.end; ++i) {
+            const FanShots::Shot& shot = shots.shots[i];
+            const Cell& cell = resting_cell(ray, shots, shot);
+            sum.strokes += double{shot.weight} * double{cell.strokes};
+            sum.replay += double{shot.weight} * double{cell.replay};
+        }
+    }
+    return sum;
+}
+
+Tally TeeFan::tally(const FanShots& shots, int aim_ray) {
+    Tally tally;
+    double in_play = 0.0;
+    double leave = 0.0;
+    double leave_squared = 0.0;
+    double all = 0.0;
+    for (const FanShots::OnRay& group : shots.rays) {
+        const Ray& ray = ray_for(shots, group, aim_ray);
+        for (std::uint32_t i = group.first; i < group.end; ++i) {
+            const double weight = shots.shots[i].weight;
+            const Cell& cell = resting_cell(ray, shots, shots.shots[i]);
+            all += weight;
+            tally.lies[index_of(cell.lie)] += weight;
+            if (is_penalty_area(cell.lie) || cell.lie == Lie::out_of_bounds) continue;
+            const double left = cell.leave_m;
+            in_play += weight;
+            leave += weight * left;
+            leave_squared += weight * left * left;
+        }
+    }
+    for (double& share : tally.lies)
+        share /= all;
+    tally.lost = trees_lost_share_ * tally.lies[index_of(Lie::trees)];
+    if (in_play > 0.0) {
+        tally.leave_mean_m = leave / in_play;
+        tally.leave_sd_m =
+            std::sqrt(std::max(0.0, leave_squared / in_play - tally.leave_mean_m * tally.leave_mean_m));
+    }
+    return tally;
+}
+
+}  // namespace landwidth

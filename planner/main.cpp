@@ -1,0 +1,100 @@
+// The program: finds the command, runs it, turns each kind of failure into one plain line.
+
+#include <CLI/App.hpp>
+#include <CLI/Config.hpp>
+#include <CLI/Formatter.hpp>
+#include <exception>
+#include <iostream>
+#include <memory>
+#include <new>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "geometry/error.hpp"
+#include "planner/commands/plan_command.hpp"
+#include "planner/commands/profile_command.hpp"
+#include "planner/commands/survey_command.hpp"
+
+namespace landwidth {
+
+namespace {
+
+constexpr int exit_bad = 2;
+
+struct NamedCommand {
+    std::unique_ptr<Command> command;
+    CLI::App* parser;
+};
+
+template <typename C>
+NamedCommand add_command(CLI::App& program, const char* name, const char* summary) {
+    auto command = std::make_unique<C>();
+    CLI::App* parser = program.add_subcommand(name, summary);
+    command->setup(*parser);
+    return {std::move(command), parser};
+}
+
+int fail(const std::string& message) {
+    std::cerr << "landwidth: " << message << '\n';
+    return exit_bad;
+}
+
+int run_chosen(const std::vector<NamedCommand>& commands) {
+    for (const NamedCommand& named : commands) {
+        if (!named.parser->parsed()) continue;
+        const int code = named.command->run(std::cout, std::cerr);
+        std::cout.flush();
+        if (!std::cout)
+            throw OutputError("standard output", "the result could not be written; is the disk full?");
+        return code;
+    }
+    throw UsageError("no command given; landwidth --help lists them");
+}
+
+int run_program(int argc, const char* const* argv) {
+    CLI::App program(
+        "Which club off this tee, aimed where, and what it pays: plans a round of golf from a course map and "
+        "a golfer's own "
+        "shot patterns.",
+        "landwidth");
+    program.set_version_flag("--version", "landwidth " LANDWIDTH_VERSION);
+    program.require_subcommand(0, 1);
+    program.footer("landwidth COMMAND --help shows a command's options and an example.");
+    std::vector<NamedCommand> commands;
+    commands.push_back(add_command<SurveyCommand>(
+        program, "survey", "what is on a map: holes, lengths, landing widths, trouble, and what is missing"));
+    commands.push_back(
+        add_command<ProfileCommand>(program, "profile", "make, check or show a golfer's profile"));
+    commands.push_back(
+        add_command<PlanCommand>(program, "plan", "the round plan: club, aim and cost for every tee"));
+    try {
+        program.parse(argc, argv);
+    } catch (const CLI::CallForHelp&) {
+        // The help of the innermost command named.
+        return program.exit(CLI::CallForHelp());
+    } catch (const CLI::Success& wanted) {
+        return program.exit(wanted);
+    } catch (const CLI::ParseError& error) {
+        return fail(std::string(error.what()) +
+                    "; landwidth --help and landwidth COMMAND --help show what goes");
+    }
+    return run_chosen(commands);
+}
+
+}  // namespace
+
+}  // namespace landwidth
+
+int main(int argc, char** argv) {
+    try {
+        return landwidth::run_program(argc, argv);
+    } catch (const landwidth::Error& error) {
+        return landwidth::fail(error.what());
+    } catch (const std::bad_alloc&) {
+        return landwidth::fail("out of memory");
+    } catch (const std::exception& error) {
+        return landwidth::fail(std::string("this is a defect of the program, please report it: ") +
+                               error.what());
+    }
+}

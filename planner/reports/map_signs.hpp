@@ -1,0 +1,29 @@
+// The signs of a hole map other than the ground: their drawing as legend entries and their style.
+#pragma once
+
+#include <array>
+#include <string>
+#include <vector>
+
+#include "geometry/lie.hpp"
+#include "planner/reports/plan_view.hpp"
+
+namespace landwidth {
+
+// What is on one map.
+struct MapContents {
+    std::array<bool, lie_count> lies{};
+    std::vector<Surrounding::Kind> surroundings;  // each kind once
+    std::string best;                             // club names
+    std::string second;                           // empty: none drawn
+    bool landing_width = false;
+    bool arcs = false;
+};
+
+// The style class of a surrounding on the map.
+std::string_view surrounding_class(Surrounding::Kind kind);
+
+// A list of the signs on the map with their meaning, as HTML.
+std::string map_legend(const MapContents& contents, DisplayUnits units);
+
+}  // namespace landwidth

@@ -1,0 +1,167 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "planner/reports/display_length.hpp"
+#include "planner/reports/plan_reports.hpp"
+#include "planner/reports/text_table.hpp"
+#include "planner/reports/words.hpp"
+
+namespace landwidth {
+namespace {
+
+constexpr auto left = TextTable::Align::left;
+constexpr auto right = TextTable::Align::right;
+
+// "+0.08", "-0.02"; what rounds to nothing is "+0.00".
+std::string difference_text(double strokes) {
+    const double shown = std::round(100.0 * strokes) / 100.0 + 0.0;
+    return fmt::format("{:+.2f}", shown);
+}
+
+const std::string& club_of(const PlanView& view, const TeeChoice& choice) {
+    return view.golfer.clubs.at(choice.club).name;
+}
+
+// The aim in a few words; the whole of it stands below the table.
+std::string short_aim(const TeeChoice& choice, DisplayUnits units) {
+    const double offset_m = choice.description.offset_m;
+    const std::string number = length_number(std::abs(offset_m), units);
+    if (number == "0") return "centre";
+    return fmt::format("{} {} {}", number, display_unit(units), offset_m < 0.0 ? "left" : "right");
+}
+
+double mown_share(const TeeChoice& choice) {
+    return choice.lies[index_of(Lie::fairway)] + choice.lies[index_of(Lie::teeing_area)] +
+           choice.lies[index_of(Lie::green)];
+}
+
+std::string next_best(const PlanView& view, const HolePlan& plan) {
+    if (!plan.verdict.over || !plan.verdict.margin) return "none";
+    return fmt::format("{} {}", difference_text(*plan.verdict.margin),
+                       club_of(view, plan.choices.at(*plan.verdict.over)));
+}
+
+std::string certainty(const Verdict& verdict) {
+    if (!verdict.over) return "-";
+    return verdict.toss_up ? "toss-up" : share_text(verdict.confidence);
+}
+
+std::string title(const PlanView& view) {
+    const std::string& course = view.course.name.empty() ? view.course.source : view.course.name;
+    std::string words = "Round plan";
+    if (!view.golfer.name.empty()) words += fmt::format(" for {}", name_text(view.golfer.name));
+    if (!course.empty()) words += fmt::format(": {}", name_text(course));
+    return wrapped(words);
+}
+
+std::string holes_table(const PlanView& view) {
+    const std::string unit(display_unit(view.units));
+    TextTable table({{"hole", left, true},
+                     {"par", right},
+                     {unit, right},
+                     {"tee", left, true},
+                     {"club", left, true},
+                     {"aim", left},
+                     {"fairway", right},
+                     {"trouble", right},
+                     {"to go", right},
+                     {"strokes", right},
+                     {"next best", left, true},
+                     {"sure", right}});
+    for (std::size_t i = 0; i < view.plan.holes.size(); ++i) {
+        const Hole& hole = view.course.holes.at(i);
+        const HolePlan& plan = view.plan.holes[i];
+        const TeeChoice& best = plan.choices.at(plan.verdict.best);
+        table.add_row({hole.ref, fmt::format("{}{}", hole.par, hole.par_inferred ? "?" : ""),
+                       length_number(hole.line.length(), view.units), hole.tee.empty() ? "-" : hole.tee,
+                       club_of(view, best), short_aim(best, view.units), share_text(mown_share(best)),
+                       share_text(trouble_share(best)), length_number(best.leave_mean_m, view.units),
+                       fmt::format("{:.2f}", best.expected_strokes), next_best(view, plan),
+                       certainty(plan.verdict)});
+    }
+    return table.text();
+}
+
+std::string key(const PlanView& view) {
+    std::string text =
+        "Fairway: balls that end there or on the green. Trouble: bunker, trees, penalty area, out of "
+        "bounds.\n"
+        "To go: mean distance left. Next best: what that club costs. Sure: how often the choice stays "
+        "best.\n";
+    const auto& plans = view.plan.holes;
+    if (std::any_of(plans.begin(), plans.end(), [](const HolePlan& plan) { return plan.verdict.toss_up; })) {
+        text += "Toss-up: the difference is within the noise; either club will do.\n";
+    }
+    const auto& holes = view.course.holes;
+    if (std::any_of(holes.begin(), holes.end(), [](const Hole& hole) { return hole.par_inferred; })) {
+        text += "Par with a ?: not on the map, inferred from the length.\n";
+    }
+    return text;
+}
+
+std::string round_totals(const PlanView& view) {
+    const RoundPlan& plan = view.plan;
+    TextTable table(
+        {{fmt::format("round, par {}", plan.par), left}, {"strokes", right}, {"difference", right}});
+    const auto add = [&](const char* what, const std::optional<double>& strokes) {
+        if (!strokes) return;
+        table.add_row(
+            {what, fmt::format("{:.2f}", *strokes), difference_text(*strokes - plan.expected_strokes)});
+    };
+    table.add_row({"this plan", fmt::format("{:.2f}", plan.expected_strokes), ""});
+    add("driver on every par 4 and longer", plan.always_driver);
+    add("never the driver", plan.never_driver);
+    return table.text();
+}
+
+// The aims as a golfer says them, and what to keep in mind on that tee.
+std::string hole_by_hole(const PlanView& view) {
+    constexpr std::size_t longest_ref = 8;
+    std::size_t ref_width = 1;
+    for (const Hole& hole : view.course.holes) {
+        ref_width = std::max(ref_width, std::min(display_width(hole.ref), longest_ref));
+    }
+    const std::string caution_start = std::string(ref_width + 2, ' ') + "! ";
+    std::string text = "On the tee\n";
+    for (std::size_t i = 0; i < view.plan.holes.size(); ++i) {
+        const HolePlan& plan = view.plan.holes[i];
+        const TeeChoice& best = plan.choices.at(plan.verdict.best);
+        const std::string ref = shortened(view.course.holes.at(i).ref, longest_ref);
+        text += wrapped(fmt::format("{}, {}", name_text(club_of(view, best)), aim_words(best, view.units)),
+                        ref + std::string(ref_width + 2 - std::min(display_width(ref), ref_width), ' '));
+        for (const std::string& caution : caution_words(view, i))
+            text += wrapped(caution, caution_start);
+    }
+    return text;
+}
+
+std::string closing_remarks(const PlanView& view) {
+    std::string text;
+    if (!view.plan.warnings.empty()) {
+        text += "Warnings\n";
+        for (const std::string& warning : view.plan.warnings)
+            text += wrapped(warning, "- ");
+        text += "\n";
+    }
+    text += "Keep in mind\n";
+    for (const std::string& caution : standing_cautions())
+        text += wrapped(caution, "- ");
+    text += "\n";
+    text += wrapped(fmt::format("Strokes: {}.", view.plan.field == FieldKind::personal
+                                                    ? "this golfer's own field"
+                                                    : "the published tour table, adjusted to the handicap"));
+    text += wrapped(fmt::format("Map: {}{}{}", view.course.source,
+                                view.course.attribution.empty() ? "" : ", ", view.course.attribution));
+    return text;
+}
+
+}  // namespace
+
+std::string plan_text(const PlanView& view) {
+    return title(view) + "\n" + holes_table(view) + "\n" + key(view) + "\n" + round_totals(view) + "\n" +
+           hole_by_hole(view) + "\n" + closing_remarks(view);
+}
+
+}  // namespace landwidth

@@ -1,0 +1,46 @@
+// The sentences and numbers that several reports share.
+//
+// Names come from the map and the profile as they are, shortened when very long; a report that has a markup
+// escapes the whole sentence.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "planner/reports/plan_view.hpp"
+
+namespace landwidth {
+
+// "7 yd left of the centre line, at the left edge of the bunker 252 yd out".
+std::string aim_words(const TeeChoice& choice, DisplayUnits units);
+
+// The verdict of a hole in one or two sentences: club, aim, what happens to the ball, what the next club
+// costs.
+std::string verdict_words(const PlanView& view, std::size_t hole);
+
+// Why the driver is not the club here: what it costs more and what it finds more of. Empty when a driver is
+// the choice, or when none was among the choices.
+std::string why_not_driver_words(const PlanView& view, std::size_t hole);
+
+// How far to trust the verdict: the share of plausible patterns that agree, or that it is a toss-up. One
+// sentence; empty when there was a single club.
+std::string certainty_words(const HolePlan& hole);
+
+// One sentence each: buildings, roads and neighbouring holes inside the pattern of the club chosen.
+std::vector<std::string> caution_words(const PlanView& view, std::size_t hole);
+
+// The cautions and limits every plan carries, one sentence each.
+const std::vector<std::string>& standing_cautions();
+
+// "58 %"; shares that would round to none or all without being so are "<1 %" and ">99 %".
+std::string share_text(double share);
+
+// Share of balls that finish in a bunker, among trees, in a penalty area or out of bounds.
+double trouble_share(const TeeChoice& choice);
+
+// A name fit for a sentence: at most `longest` characters, the rest an ellipsis; what is written from right
+// to left does not carry the words behind it along.
+std::string name_text(std::string_view name, std::size_t longest = 48);
+
+}  // namespace landwidth

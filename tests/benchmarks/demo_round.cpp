@@ -1,0 +1,47 @@
+#include "tests/benchmarks/demo_round.hpp"
+
+#include <memory>
+
+#include "courses/course_assembly.hpp"
+#include "courses/map_source.hpp"
+#include "golfer-profiles/profile_file.hpp"
+
+namespace landwidth::bench {
+
+std::filesystem::path map_path() {
+    return std::filesystem::path(LANDWIDTH_DEMO_DIR) / "wrackholm.osm";
+}
+
+std::filesystem::path profile_path(std::size_t number) {
+    const std::string file = std::string(golfer_names.at(number)) + ".json";
+    return std::filesystem::path(LANDWIDTH_DEMO_DIR) / "golfers" / file;
+}
+
+const Course& demo_course() {
+    static const Course course = assemble_course(read_map(map_path()), {}, default_assumptions().map);
+    return course;
+}
+
+DemoGolfer::DemoGolfer(std::size_t number)
+    : golfer(read_profile(profile_path(number)).golfer),
+      bag(bag_shots(golfer, request.assumptions.engine)),
+      strokes(golfer, request.assumptions.engine) {}
+
+const DemoGolfer& demo_golfer(std::size_t number) {
+    static std::array<std::unique_ptr<const DemoGolfer>, golfer_names.size()> made;
+    std::unique_ptr<const DemoGolfer>& golfer = made.at(number);
+    if (!golfer) golfer = std::make_unique<const DemoGolfer>(number);
+    return *golfer;
+}
+
+const RoundPlan& demo_plan(std::size_t number) {
+    static std::array<std::unique_ptr<const RoundPlan>, golfer_names.size()> made;
+    std::unique_ptr<const RoundPlan>& plan = made.at(number);
+    if (!plan) {
+        const DemoGolfer& golfer = demo_golfer(number);
+        plan = std::make_unique<const RoundPlan>(plan_round(demo_course(), golfer.golfer, golfer.request));
+    }
+    return *plan;
+}
+
+}  // namespace landwidth::bench

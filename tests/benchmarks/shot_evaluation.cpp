@@ -1,0 +1,67 @@
+#include "tests/benchmarks/shot_evaluation.hpp"
+
+#include <algorithm>
+
+namespace landwidth::bench {
+
+namespace {
+
+EngineAssumptions at_fineness(EngineAssumptions assumptions, const Fineness& fineness) {
+    assumptions.lie_cell_m *= fineness.lie_cell;
+    assumptions.fan_ray_step_m *= fineness.ray_step;
+    assumptions.fan_angle_step_rad *= fineness.angle_step;
+    return assumptions;
+}
+
+double club_length(const Golfer& golfer, const EngineAssumptions& assumptions) {
+    double longest = 0.0;
+    for (const Club& club : golfer.clubs)
+        if (club.kind != ClubKind::putter) longest = std::max(longest, club.length_m.value_or(0.0));
+    return longest > 0.0 ? longest : assumptions.club_length_m;
+}
+
+double forward_of(const Hole& hole) {
+    return plane_bearing(hole.line.vertices()[1] - hole.line.tee());
+}
+
+}  // namespace
+
+BagPoints::BagPoints(const DemoGolfer& golfer, const Fineness& fineness, Points points)
+    : golfer_(golfer),
+      assumptions_(at_fineness(golfer.request.assumptions.engine, fineness)),
+      points_(points) {}
+
+const std::vector<FanShots>& BagPoints::of(std::size_t club) {
+    const auto [found, missing] = sets_.try_emplace(club);
+    std::vector<FanShots>& sets = found->second;
+    if (!missing) return sets;
+    for (std::uint64_t i = 0; i < static_cast<std::uint64_t>(points_.replicates); ++i)
+        sets.push_back(fan_shots(*golfer_.golfer.clubs[club].pattern, points_.log2_points,
+                                 points_.first_replicate + i, assumptions_));
+    return sets;
+}
+
+HoleGround::HoleGround(const Hole& hole, const DemoGolfer& golfer, const Fineness& fineness)
+    : assumptions_(at_fineness(golfer.request.assumptions.engine, fineness)),
+      raster_(hole.lies, assumptions_.lie_cell_m),
+      field_(golfer.strokes, hole.line, hole.lies.extent()),
+      relief_{raster_, field_, hole.line.pin(), club_length(golfer.golfer, assumptions_),
+              assumptions_.back_on_line_reach_m},
+      fan_(relief_, hole.line.tee(), forward_of(hole), golfer.bag.reach_m,
+           field_.strokes(hole.line.tee(), Lie::teeing_area), golfer.request.local_rule_e5, assumptions_) {}
+
+double HoleGround::strokes(const HolePlan& plan, const TeeChoice& choice, const std::vector<FanShots>& sets) {
+    const double tee_value = plan.choices[plan.verdict.best].expected_strokes;
+    const int ray = fan_.ray_near(choice.aim);
+    // Rays made on the way take or leave the drops at a first guess of what the tee is worth: make them all,
+    // settle, and only then sum.
+    for (const FanShots& set : sets)
+        fan_.outcome(set, ray);
+    fan_.settle(tee_value);
+    double sum = 0.0;
+    for (const FanShots& set : sets)
+        sum += fan_.outcome(set, ray).total(tee_value);
+    return sum / static_cast<double>(sets.size());
+}
+
+}  // namespace landwidth::bench

@@ -1,0 +1,152 @@
+#include "tests/planner/engine/invented_hole.hpp"
+
+#include <functional>
+#include <numbers>
+
+namespace landwidth::fixture {
+
+namespace {
+
+using Move = std::function<Point(Point)>;
+
+Ring moved_ring(const Ring& ring, const Move& move) {
+    Ring result;
+    for (const Point& p : ring)
+        result.push_back(move(p));
+    return result;
+}
+
+Region moved_region(const Region& region, const Move& move) {
+    std::vector<Region> parts;
+    for (const PolygonRings& polygon : region.polygons()) {
+        PolygonRings rings{moved_ring(polygon.outer, move), {}};
+        for (const Ring& inner : polygon.inners)
+            rings.inners.push_back(moved_ring(inner, move));
+        parts.push_back(Region::repaired(rings).region);
+    }
+    return Region::united(parts);
+}
+
+HoleParts transformed(const HoleParts& parts, const Move& move) {
+    HoleParts result = parts;
+    result.line = moved_ring(parts.line, move);
+    for (LieLayer& layer : result.layers)
+        layer.region = moved_region(layer.region, move);
+    if (parts.in_bounds) result.in_bounds = moved_region(*parts.in_bounds, move);
+    return result;
+}
+
+Region box_yd(double left, double bottom, double right, double top) {
+    return Region::box({yd(left, bottom), yd(right, top)});
+}
+
+}  // namespace
+
+Hole invented_hole(const HoleParts& parts) {
+    Box extent{parts.line.front(), parts.line.front()};
+    for (const Point& p : parts.line) {
+        extent.min = {std::min(extent.min.x, p.x), std::min(extent.min.y, p.y)};
+        extent.max = {std::max(extent.max.x, p.x), std::max(extent.max.y, p.y)};
+    }
+    return {.ref = "1",
+            .name = "",
+            .feature = "way/1",
+            .par = parts.par,
+            .par_inferred = false,
+            .stroke_index = std::nullopt,
+            .tee = "",
+            .frame = PlaneFrame({-27.0, 44.0}),
+            .line = LineOfPlay(parts.line),
+            .lies = LiePartition(extent.grown(yd(parts.margin_yd, 0).x), parts.layers, parts.in_bounds),
+            .surroundings = {}};
+}
+
+HoleParts straight_hole(double length_yd, double fairway_width_yd) {
+    HoleParts parts;
+    parts.line = {yd(0, 0), yd(0, length_yd)};
+    parts.layers = {
+        {Lie::teeing_area, box_yd(-5, -5, 5, 5)},
+        {Lie::fairway, box_yd(-fairway_width_yd / 2, 60, fairway_width_yd / 2, length_yd - 15)},
+        {Lie::green, Region::disc(yd(0, length_yd), yd(12, 0).x)},
+    };
+    return parts;
+}
+
+Region band(double from_yd, double to_yd) {
+    return box_yd(-1000, from_yd, 1000, to_yd);
+}
+
+Region beyond(double offset_yd) {
+    return offset_yd > 0 ? box_yd(offset_yd, -1000, 1000, 2000) : box_yd(-1000, -1000, offset_yd, 2000);
+}
+
+ShotPattern pattern(double carry_yd, double carry_sd_yd, double side_sd_yd, double run_yd) {
+    ShotPattern result;
+    result.usual = {{yd(carry_yd, 0).x, 0.0}, yd(carry_sd_yd, 0).x, yd(side_sd_yd, 0).x, 0.0};
+    result.run_m = yd(run_yd, 0).x;
+    result.shots = 30;
+    return result;
+}
+
+Club club(const char* name, ClubKind kind, const ShotPattern& shots) {
+    Club result;
+    result.name = name;
+    result.kind = kind;
+    result.pattern = shots;
+    return result;
+}
+
+Golfer club_golfer() {
+    Golfer golfer;
+    golfer.name = "Tester";
+    golfer.handicap_index = 10.0;
+    golfer.clubs = {club("driver", ClubKind::driver, pattern(230, 14, 20, 20)),
+                    club("3-wood", ClubKind::fairway_wood, pattern(210, 12, 15, 15)),
+                    club("hybrid", ClubKind::hybrid, pattern(190, 10, 12, 10)),
+                    club("7-iron", ClubKind::iron, pattern(150, 8, 9, 5)),
+                    club("wedge", ClubKind::wedge, pattern(100, 6, 6, 2))};
+    return golfer;
+}
+
+Course course_of(std::vector<Hole> holes) {
+    Course course;
+    course.name = "invented";
+    course.holes = std::move(holes);
+    return course;
+}
+
+HoleParts mirrored(const HoleParts& parts) {
+    return transformed(parts, [](Point p) { return Point{-p.x, p.y}; });
+}
+
+HoleParts turned(const HoleParts& parts, double clockwise_rad) {
+    const double c = std::cos(clockwise_rad);
+    const double s = std::sin(clockwise_rad);
+    return transformed(parts, [=](Point p) { return Point{c * p.x + s * p.y, -s * p.x + c * p.y}; });
+}
+
+HoleParts moved(const HoleParts& parts, Point by) {
+    return transformed(parts, [=](Point p) { return p + by; });
+}
+
+Golfer mirrored(const Golfer& golfer) {
+    Golfer result = golfer;
+    const auto flip = [](Spread& spread) {
+        spread.centre.side_m = -spread.centre.side_m;
+        spread.correlation = -spread.correlation;
+    };
+    for (Club& club : result.clubs) {
+        if (!club.pattern) continue;
+        flip(club.pattern->usual);
+        if (club.pattern->mishit) flip(club.pattern->mishit->spread);
+    }
+    return result;
+}
+
+const TeeChoice* choice_of(const HolePlan& plan, const Golfer& golfer, const char* club) {
+    for (const TeeChoice& choice : plan.choices)
+        if (golfer.clubs[choice.club].name == club) return &choice;
+    return nullptr;
+}
+
+}  // namespace landwidth::fixture
