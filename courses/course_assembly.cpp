@@ -18,8 +18,16 @@ namespace {
 // Other courses' holes within this of the chosen ones count as neighbours, metres.
 constexpr double neighbourhood_m = 1000.0;
 
+// Where the holes are: the place of the first that has one.
+LonLat anchor_of(const std::vector<const MapFeature*>& holes) {
+    for (const MapFeature* hole : holes) {
+        if (const std::optional<LonLat> place = place_of(hole->shape)) return *place;
+    }
+    return {};
+}
+
 DegreeBox box_of(const std::vector<const MapFeature*>& holes) {
-    DegreeBox box = DegreeBox::around(place_of(holes.front()->shape).value_or(LonLat{}));
+    DegreeBox box = DegreeBox::around(anchor_of(holes));
     for (const MapFeature* hole : holes) {
         if (const auto* paths = std::get_if<std::vector<LonLatPath>>(&hole->shape)) {
             for (const LonLatPath& path : *paths)
@@ -79,7 +87,7 @@ class Assembly {
         return holes;
     }
 
-    LonLat origin() const { return place_of(chosen_holes().front()->shape).value_or(LonLat{}); }
+    LonLat origin() const { return anchor_of(chosen_holes()); }
 
     std::vector<const IndexedFeature*> ground_features() const {
         return index_.near(box_of(chosen_holes()).grown(neighbourhood_m));
@@ -180,7 +188,7 @@ class Assembly {
     void add_group_findings(const CourseGroup& group) {
         for (const Finding& finding : group.findings) {
             const bool wanted = std::any_of(drafts_.begin(), drafts_.end(), [&](const HoleDraft& draft) {
-                return draft.feature->id == finding.feature;
+                return draft.feature->label() == finding.feature;
             });
             if (wanted) course_.findings.push_back(finding);
         }
@@ -199,7 +207,7 @@ class Assembly {
                 ref.empty() || std::any_of(all_.begin(), all_.end(),
                                            [&](const HoleDraft& draft) { return draft.ref == ref; });
             course_.findings.push_back(
-                {has_line ? Severity::note : Severity::error, "hole-not-a-line", pin.feature->id, ref,
+                {has_line ? Severity::note : Severity::error, "hole-not-a-line", pin.feature->label(), ref,
                  pin.lonlat,
                  std::string("golf=hole is drawn as a point here") +
                      (has_line ? " and not used" : "; a hole needs a line from tee to pin"),
@@ -249,7 +257,7 @@ class Assembly {
             if (!is_golf(role) || role == Role::hole || role == Role::boundary || role == Role::other_golf)
                 continue;
             if (used.contains(indexed.feature)) continue;
-            if (unused++ == 0) example = indexed.feature->id;
+            if (unused++ == 0) example = indexed.feature->label();
         }
         if (unused > 0) {
             note_course(Severity::note, "features-unused",
@@ -287,6 +295,7 @@ std::vector<CourseOnMap> courses_on(const MapData& map) {
     const MapIndex index(map);
     std::vector<CourseOnMap> courses;
     const std::vector<CourseGroup> groups = course_groups(index);
+    courses.reserve(groups.size());
     for (const CourseGroup& group : groups) {
         // A single course without a name needs none.
         courses.push_back(

@@ -16,11 +16,12 @@
 
 namespace landwidth {
 
-// The courses found on a map, by golf:course:name of the holes, else by the name of the leisure=golf_course
-// they lie in.
+// The courses found on a map, by golf:course:name of the holes, else by the leisure=golf_course they lie in.
 struct CourseOnMap {
-    std::string name;  // empty: a course nobody named
-    int holes;
+    // What to ask for in CourseRequest::names. Where several courses are on the map and nobody named this
+    // one: the id of its area ("way/123"), or "unnamed" for holes in no area. Empty: the only one, unnamed.
+    std::string name;
+    int holes;  // golf=hole lines, before alternatives for other tees are merged
 };
 std::vector<CourseOnMap> courses_on(const MapData& map);
 

@@ -60,19 +60,21 @@ CourseGround::CourseGround(const std::vector<const IndexedFeature*>& features, L
 void CourseGround::add_greens(const MapFeature& feature, const PlaneDrawing& drawing) {
     if (!std::holds_alternative<std::vector<LonLatPolygon>>(feature.shape)) return;
     for (std::size_t part = 0; part < part_count(feature.shape); ++part) {
-        Region region = ground_of({&feature, part}, drawing, 0.0);
-        if (!region.empty()) greens_.push_back({{&feature, part}, std::move(region)});
+        const FeaturePart green(feature, part);
+        Region region = ground_of(green, drawing, 0.0);
+        if (!region.empty()) greens_.push_back({green, std::move(region)});
     }
 }
 
 void CourseGround::add_tees(const MapFeature& feature, const PlaneDrawing& drawing, const Region& ranges) {
     for (std::size_t part = 0; part < part_count(feature.shape); ++part) {
-        Region region = ground_of({&feature, part}, drawing, tee_around_m);
+        const FeaturePart tee(feature, part);
+        Region region = ground_of(tee, drawing, tee_around_m);
         if (region.empty()) continue;
         const Point middle = middle_of(region);
         // The tees of a driving range are no tees of a hole.
         if (ranges.contains(middle)) continue;
-        tees_.push_back({{&feature, part}, std::move(region), middle});
+        tees_.push_back({tee, std::move(region), middle});
     }
 }
 

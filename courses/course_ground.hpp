@@ -16,8 +16,12 @@ namespace landwidth {
 
 // One area, line or point of a feature.
 struct FeaturePart {
+    FeaturePart(const MapFeature& whole, std::size_t which)
+        : feature(&whole), part(which), box(DegreeBox::of(whole.shape, which)) {}
+
     const MapFeature* feature;
     std::size_t part;
+    DegreeBox box;
 };
 
 // The ground of a part. A teeing area drawn as a line or a point is taken for `around_m` around it.

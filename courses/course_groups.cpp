@@ -96,7 +96,7 @@ class Grouping {
             }
             const MapFeature& boundary = *hole.boundary->feature;
             const std::string& name = boundary.tag("name");
-            add(name.empty() ? "\n" + boundary.id : folded(name), name, boundary.id, *hole.hole);
+            add(name.empty() ? "\n" + boundary.label() : folded(name), name, boundary.label(), *hole.hole);
         }
         const bool only_course = groups_.size() == 1;
         for (const Belonging& hole : holes_) {
@@ -145,7 +145,8 @@ class Grouping {
     void join(CourseGroup& group, const Belonging& hole) {
         group.holes.push_back(hole.hole);
         const std::vector<LonLat> places = places_of(*hole.hole);
-        group.findings.push_back({Severity::note, "course-inferred", hole.hole->id, hole.hole->tag("ref"),
+        group.findings.push_back({Severity::note, "course-inferred", hole.hole->label(),
+                                  hole.hole->tag("ref"),
                                   places.empty() ? std::nullopt : std::optional(places.front()),
                                   "the hole names no course; it is taken for one of \"" + group.name + "\"",
                                   "set golf:course:name"});
@@ -183,7 +184,7 @@ std::string list_of(const std::vector<CourseGroup>& groups) {
 
 bool goes_by(const CourseGroup& group, const std::string& name) {
     return std::any_of(group.boundaries.begin(), group.boundaries.end(), [&name](const MapFeature* boundary) {
-        return folded(boundary->tag("name")) == name || boundary->id == name;
+        return folded(boundary->tag("name")) == name || boundary->label() == name;
     });
 }
 

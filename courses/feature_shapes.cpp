@@ -44,14 +44,14 @@ Point centroid(const Region& region) {
 
 void RepairLog::add(const MapFeature& feature, const std::string& repair, LonLat place) {
     if (!is_new(feature)) return;
-    findings_.push_back({Severity::warning, "ring-repaired", feature.id, "", place,
+    findings_.push_back({Severity::warning, "ring-repaired", feature.label(), "", place,
                          tag_words(feature.tags) + " was not a valid area (" + repair + ") and was repaired",
                          "redraw its outline so that it does not cross itself"});
 }
 
 void RepairLog::add_lost(const MapFeature& feature, LonLat place) {
     if (!is_new(feature)) return;
-    findings_.push_back({Severity::warning, "ring-thin", feature.id, "", place,
+    findings_.push_back({Severity::warning, "ring-thin", feature.label(), "", place,
                          tag_words(feature.tags) + " encloses no ground and is left out",
                          "draw its outline or remove it"});
 }
@@ -116,6 +116,7 @@ std::vector<std::vector<Point>> stretches_near(const std::vector<Point>& path, c
     for (std::size_t i = 1; i < path.size(); ++i) {
         const Point a = path[i - 1];
         const Point b = path[i];
+        if (a == b) continue;
         const bool near = std::max(a.x, b.x) >= box.min.x && std::min(a.x, b.x) <= box.max.x &&
                           std::max(a.y, b.y) >= box.min.y && std::min(a.y, b.y) <= box.max.y;
         if (near && !open) stretches.push_back({a});

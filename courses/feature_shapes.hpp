@@ -46,6 +46,7 @@ class PlaneDrawing {
 };
 
 // The stretches of a path that come near a box: every segment whose own box meets it, neighbours joined.
+// Points drawn twice in a row are dropped.
 std::vector<std::vector<Point>> stretches_near(const std::vector<Point>& path, const Box& box);
 
 // A point of the region to stand for it: its centroid where that is inside, else the middle of the widest cut

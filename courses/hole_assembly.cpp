@@ -35,17 +35,20 @@ Box box_around(const std::vector<Point>& points, double margin_m) {
 
 // The green and tees of the other holes that reach into the ground of this one.
 void add_other_holes(const HoleDraft& draft, const CourseContext& course, const PlaneDrawing& drawing,
-                     const Box& extent, std::vector<Surrounding>& surroundings) {
+                     const Box& extent, const DegreeBox& degrees, std::vector<Surrounding>& surroundings) {
     const Region here = Region::box(extent);
     for (const HoleDraft* other : course.all_holes) {
         if (other->feature == draft.feature || !other->playable) continue;
-        const std::size_t own_green = *draft.green;
-        std::vector<Region> parts;
-        if (other->green && *other->green != own_green)
-            parts.push_back(ground_of(course.ground.greens()[*other->green].part, drawing, 0.0));
+        std::vector<const FeaturePart*> grounds;
+        if (*other->green != *draft.green) grounds.push_back(&course.ground.greens()[*other->green].part);
         for (const std::size_t tee : other->tees)
-            parts.push_back(ground_of(course.ground.tees()[tee].part, drawing, CourseGround::tee_around_m));
-        std::erase_if(parts, [&here](const Region& part) { return !part.meets(here); });
+            grounds.push_back(&course.ground.tees()[tee].part);
+        std::vector<Region> parts;
+        for (const FeaturePart* ground : grounds) {
+            if (!ground->box.meets(degrees)) continue;
+            Region part = ground_of(*ground, drawing, CourseGround::tee_around_m);
+            if (part.meets(here)) parts.push_back(std::move(part));
+        }
         if (!parts.empty())
             surroundings.push_back({Surrounding::Kind::other_hole, Region::united(parts), other->ref});
     }
@@ -78,8 +81,8 @@ std::optional<Hole> assemble_hole(HoleDraft& draft, const CourseContext& course)
     DegreeBox degrees = DegreeBox::around(frame.origin());
     for (const Point p : line.vertices())
         degrees.add(frame.to_lonlat(p));
-    const std::vector<const IndexedFeature*> near =
-        course.index.near(degrees.grown(assumptions.hole_margin_m));
+    degrees = degrees.grown(assumptions.hole_margin_m);
+    const std::vector<const IndexedFeature*> near = course.index.near(degrees);
     for (const IndexedFeature* indexed : near)
         course.used.insert(indexed->feature);
 
@@ -89,11 +92,11 @@ std::optional<Hole> assemble_hole(HoleDraft& draft, const CourseContext& course)
                                           extent, assumptions.out_of_bounds_depth_m, draft);
     for (Region& out : bounds.out)
         ground.layers.push_back({Lie::out_of_bounds, std::move(out)});
-    add_other_holes(draft, course, drawing, extent, ground.surroundings);
+    add_other_holes(draft, course, drawing, extent, degrees, ground.surroundings);
 
     return Hole{.ref = draft.ref,
                 .name = draft.feature->tag("name"),
-                .feature = draft.feature->id,
+                .feature = draft.feature->label(),
                 .par = par.strokes,
                 .par_inferred = par.inferred,
                 .stroke_index = stroke_index,

@@ -99,6 +99,10 @@ void read_line(HoleDraft& draft, double snap_m) {
                                          : "the hole's line has only one point",
                       draw_it);
     }
+    if (draft.path.front() == draft.path.back()) {
+        return refuse(draft, "hole-not-a-line", place, "the hole's line is closed: it ends where it starts",
+                      draw_it);
+    }
     const double length = length_of(draft.path);
     if (length < shortest_hole_m || length > longest_hole_m) {
         refuse(draft, "hole-length", place,
@@ -139,7 +143,7 @@ void find_green(HoleDraft& draft, const CourseGround& ground, double snap_m) {
     if (near->distance_m > 0.0) {
         draft.report(Severity::note, "green-snapped", end,
                      "the hole's line ends " + metres(near->distance_m) + " short of its green, " +
-                         ground.greens()[near->index].part.feature->id,
+                         ground.greens()[near->index].part.feature->label(),
                      "draw the line to the pin");
     }
 }
@@ -186,7 +190,7 @@ LonLat pin_of(HoleDraft& draft, const CourseGround& ground) {
         if (pin->tagged_as_hole) {
             draft.report(
                 Severity::note, "pin-inferred", pin->lonlat,
-                "no golf=pin in the green; the point " + pin->feature->id + " tagged golf=hole is taken",
+                "no golf=pin in the green; the point " + pin->feature->label() + " tagged golf=hole is taken",
                 "tag it golf=pin");
         }
         return pin->lonlat;

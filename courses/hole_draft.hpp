@@ -26,9 +26,12 @@ struct HoleDraft {
     bool playable = true;                  // false: an error finding says why not
     std::vector<Finding> findings;         // their `hole` is filled in at the end
 
+    // Without a place of its own a finding is placed at the start of the line.
     void report(Severity severity, const char* code, std::optional<LonLat> place, std::string message,
                 std::string advice) {
-        findings.push_back({severity, code, feature->id, "", place, std::move(message), std::move(advice)});
+        if (!place && !path.empty()) place = path.front();
+        findings.push_back(
+            {severity, code, feature->label(), "", place, std::move(message), std::move(advice)});
     }
 };
 

@@ -20,7 +20,8 @@ class FeatureNotes {
     void add(Severity severity, const char* code, const MapFeature& feature, std::optional<LonLat> place,
              std::string message, std::string advice) {
         if (!reported_.emplace(code, feature.layer + "\n" + feature.id).second) return;
-        findings_.push_back({severity, code, feature.id, "", place, std::move(message), std::move(advice)});
+        findings_.push_back(
+            {severity, code, feature.label(), "", place, std::move(message), std::move(advice)});
     }
     void append_to(std::vector<Finding>& findings) const {
         findings.insert(findings.end(), findings_.begin(), findings_.end());
@@ -32,17 +33,5 @@ class FeatureNotes {
     std::set<std::pair<std::string, std::string>> reported_;
     std::vector<Finding> findings_;
 };
-
-// Any place of the shape.
-inline std::optional<LonLat> place_of(const MapShape& shape) {
-    if (const auto* point = std::get_if<LonLat>(&shape)) return *point;
-    if (const auto* paths = std::get_if<std::vector<LonLatPath>>(&shape)) {
-        for (const LonLatPath& path : *paths) {
-            if (!path.empty()) return path[path.size() / 2];
-        }
-        return std::nullopt;
-    }
-    return std::get<std::vector<LonLatPolygon>>(shape).front().outer.front();
-}
 
 }  // namespace landwidth

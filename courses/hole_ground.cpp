@@ -96,7 +96,8 @@ class GroundOfHole {
                  metres(CourseGround::tee_around_m) + " around it",
              "draw the outline of the tee");
         if (point)
-            return add(Lie::teeing_area, ground_of({&feature, 0}, drawing_, CourseGround::tee_around_m));
+            return add(Lie::teeing_area,
+                       ground_of(FeaturePart(feature, 0), drawing_, CourseGround::tee_around_m));
         add_around(Lie::teeing_area, feature, CourseGround::tee_around_m);
     }
 

@@ -57,8 +57,8 @@ class Numbering {
                 joined.feature = drafts_[i].feature;
                 joined.path = std::move(path);
                 joined.report(Severity::warning, "line-in-parts", joined.path.front(),
-                              "the hole is drawn as two lines, " + drafts_[i].feature->id + " and " +
-                                  drafts_[k].feature->id + ", taken as one",
+                              "the hole is drawn as two lines, " + drafts_[i].feature->label() + " and " +
+                                  drafts_[k].feature->label() + ", taken as one",
                               "draw it as one line from tee to pin");
                 drafts_[std::min(i, k)] = std::move(joined);
                 drafts_.erase(drafts_.begin() + static_cast<std::ptrdiff_t>(std::max(i, k)));
@@ -103,8 +103,8 @@ class Numbering {
         kept.alternatives.insert(kept.alternatives.end(), other.alternatives.begin(),
                                  other.alternatives.end());
         kept.report(Severity::note, "alternative-line", other.path.front(),
-                    other.feature->id + " is another line to the same green, from another tee; " +
-                        kept.feature->id +
+                    other.feature->label() + " is another line to the same green, from another tee; " +
+                        kept.feature->label() +
                         (wish_kept != wish_other ? ", which starts at the tee asked for, counts"
                                                  : ", the longer one, counts"),
                     "name the tee with --tee to play the other");
@@ -119,17 +119,17 @@ class Numbering {
         for (std::size_t i = 0; i < count; ++i) {
             const std::vector<std::string> refs = refs_in(drafts_[i].ref);
             if (refs.size() < 2) continue;
-            const std::string listed = drafts_[i].ref;
+            const HoleDraft listed = drafts_[i];
             bool first = true;
             for (std::size_t item = 0; item < refs.size(); ++item) {
                 if (has_ref(refs[item])) continue;
-                if (!first) drafts_.push_back(drafts_[i]);
+                if (!first) drafts_.push_back(listed);
                 HoleDraft& draft = first ? drafts_[i] : drafts_.back();
                 first = false;
                 draft.ref = refs[item];
                 draft.item = item;
                 draft.report(Severity::note, "played-twice", std::nullopt,
-                             "its ref is \"" + listed + "\": one line played as several holes",
+                             "its ref is \"" + listed.ref + "\": one line played as several holes",
                              "nothing, if the round goes over it twice");
             }
             if (first) drafts_[i].ref = refs.front();

@@ -20,7 +20,7 @@ constexpr std::array<std::string_view, 6> words_behind{"st", "nd", "rd", "th", "
 }  // namespace
 
 std::string plain_ref(std::string_view text) {
-    const std::string original = trimmed(text);
+    std::string original = trimmed(text);
     std::string ref = folded(original);
     for (const std::string_view word : words_before) {
         if (!ref.starts_with(word)) continue;

@@ -1,8 +1,11 @@
 #include "courses/layer_reading.hpp"
 
+#include <algorithm>
+#include <cmath>
 #include <utility>
 
 #include "geometry/error.hpp"
+#include "geometry/units.hpp"
 
 namespace landwidth {
 
@@ -14,6 +17,39 @@ bool is_bag_of_members(const std::string& layer) {
     return layer == "other_relations";
 }
 
+// An empty point counts: it may be one with a coordinate that is no number.
+bool has_shape(const OGRGeometry* geometry) {
+    return geometry != nullptr &&
+           (!geometry->IsEmpty() || wkbFlatten(geometry->getGeometryType()) == wkbPoint);
+}
+
+std::optional<LonLat> any_place(const ShapeParts& parts) {
+    if (!parts.points.empty()) return parts.points.front();
+    for (const LonLatPath& path : parts.paths) {
+        if (!path.empty()) return path.front();
+    }
+    for (const LonLatPolygon& polygon : parts.polygons) {
+        if (!polygon.outer.empty()) return polygon.outer.front();
+    }
+    return std::nullopt;
+}
+
+// Whether a point lies more than a fifth of a degree from the first one, which is 22 km from south to north:
+// a misplaced point, often at (0, 0). Holes of such a length are reported when they are put together.
+bool reaches_too_far(const ShapeParts& parts) {
+    constexpr double furthest_deg = 0.2;
+    const auto far = [](const LonLatPath& path) {
+        return std::any_of(path.begin(), path.end(), [&path](const LonLat& place) {
+            const double east = std::remainder(place.lon_deg - path.front().lon_deg, 360.0) *
+                                std::cos(place.lat_deg * radians_per_degree);
+            return std::abs(east) > furthest_deg ||
+                   std::abs(place.lat_deg - path.front().lat_deg) > furthest_deg;
+        });
+    };
+    return std::any_of(parts.polygons.begin(), parts.polygons.end(),
+                       [&far](const LonLatPolygon& polygon) { return far(polygon.outer); });
+}
+
 }  // namespace
 
 LayerReader::LayerReader(OGRLayer& layer, std::string file, bool openstreetmap)
@@ -23,9 +59,60 @@ LayerReader::LayerReader(OGRLayer& layer, std::string file, bool openstreetmap)
       fields_(definition_),
       to_wgs84_(layer.GetSpatialRef(), openstreetmap ? file_ : place()) {}
 
-void LayerReader::take(OGRFeature& feature, std::vector<MapFeature>& features,
+// A multipolygon whose tags are on its outer way, as they used to be.
+void LayerReader::take_bare(OGRFeature& feature, std::vector<MapFeature>& bare) const {
+    if (name_ != "multipolygons" || feature.GetGeometryRef() == nullptr) return;
+    Tags tags = fields_.read(feature).tags;
+    for (const char* key : {"osm_id", "osm_way_id", "type"})
+        tags.erase(key);
+    if (!tags.empty()) return;
+    ShapeParts parts = parts_of(*feature.GetGeometryRef());
+    std::erase_if(parts.polygons, [](const LonLatPolygon& polygon) { return polygon.inners.empty(); });
+    if (parts.polygons.empty()) return;
+    to_wgs84_.apply(parts, place());
+    bare.push_back({"", name_, file_, {}, std::move(parts.polygons)});
+}
+
+// The parts of the feature's shape where they can be used; what is dropped is reported.
+std::optional<ShapeParts> LayerReader::usable_parts(const OGRGeometry* geometry, const MapFeature& feature,
+                                                    Role role, std::vector<Finding>& findings) const {
+    const bool golf = is_golf(role);
+    const std::string what = tag_words(feature.tags);
+    std::optional<LonLat> place;
+    const auto report = [&](Severity severity, const char* code, const char* message, const char* advice) {
+        findings.push_back({severity, code, feature.label(), "", place, what + " " + message, advice});
+    };
+    if (!has_shape(geometry)) {
+        report(golf ? Severity::warning : Severity::note, "shape-missing", "has no shape and is left out",
+               "draw it or remove the feature");
+        return std::nullopt;
+    }
+    ShapeParts parts = parts_of(*geometry);
+    if (parts.empty_point) {
+        throw InputError(feature.where(), what +
+                                              " is a point without coordinates, or with some that are no "
+                                              "number; correct or remove the feature");
+    }
+    to_wgs84_.apply(parts, feature.where());
+    place = any_place(parts);
+    if (is_bag_of_members(name_)) {
+        if (golf)
+            report(Severity::note, "relation-unused", "is a relation that is no multipolygon; it is not used",
+                   "tag the members themselves, or make it a multipolygon");
+        return std::nullopt;
+    }
+    if (golf && role != Role::out_of_bounds && reaches_too_far(parts)) {
+        report(Severity::warning, "shape-huge",
+               "reaches further than any course, so that a point of it must be misplaced; it is left out",
+               "correct the misplaced point");
+        return std::nullopt;
+    }
+    return parts;
+}
+
+void LayerReader::take(OGRFeature& feature, std::vector<MapFeature>& features, std::vector<MapFeature>& bare,
                        std::vector<Finding>& findings) {
-    if (!fields_.worth_reading(feature)) return;
+    if (!fields_.worth_reading(feature)) return take_bare(feature, bare);
     TagFields::Reading reading = fields_.read(feature);
     if (reading.cut_off) ++cut_off_;
     const Role role = role_of(reading.tags);
@@ -36,37 +123,15 @@ void LayerReader::take(OGRFeature& feature, std::vector<MapFeature>& features,
     result.layer = name_;
     result.file = file_;
     result.tags = std::move(reading.tags);
-    const auto report = [&](Severity severity, const char* code, const char* message, const char* advice) {
-        findings.push_back(
-            {severity, code, result.id, "", std::nullopt, tag_words(result.tags) + " " + message, advice});
-    };
-    const bool golf = is_golf(role);
-    const OGRGeometry* geometry = feature.GetGeometryRef();
-    if (geometry == nullptr) {
-        report(golf ? Severity::warning : Severity::note, "shape-missing", "has no shape and is left out",
-               "draw it or remove the feature");
+    if (role == Role::hole && !has_shape(feature.GetGeometryRef())) {
+        // Kept, so that the hole is reported as one that cannot be planned.
+        features.push_back({result.id, name_, file_, result.tags, std::vector<LonLatPath>{}});
         return;
     }
-    if (is_bag_of_members(name_)) {
-        if (golf)
-            report(Severity::note, "relation-unused", "is a relation that is no multipolygon; it is not used",
-                   "tag the members themselves, or make it a multipolygon");
-        return;
-    }
-    ShapeParts parts = parts_of(*geometry);
-    if (parts.empty_point) {
-        throw InputError(result.where(), tag_words(result.tags) +
-                                             " is a point without coordinates, or with some that are no "
-                                             "number; correct or remove the feature");
-    }
-    to_wgs84_.apply(parts, result.where());
-    if (parts.points.empty() && parts.paths.empty() && parts.polygons.empty()) {
-        report(golf ? Severity::warning : Severity::note, "shape-missing",
-               "has an empty shape and is left out", "draw it or remove the feature");
-        return;
-    }
+    std::optional<ShapeParts> parts = usable_parts(feature.GetGeometryRef(), result, role, findings);
+    if (!parts) return;
     ++taken_;
-    for (MapShape& shape : shapes_in_form(std::move(parts), form_of(role, result.tags), result, findings)) {
+    for (MapShape& shape : shapes_in_form(std::move(*parts), form_of(role, result.tags), result, findings)) {
         MapFeature& added = features.emplace_back(result);
         added.shape = std::move(shape);
     }
@@ -92,6 +157,7 @@ void LayerReader::finish(std::vector<Finding>& findings) const {
 
 std::vector<std::string> LayerReader::field_names() const {
     std::vector<std::string> names;
+    names.reserve(static_cast<std::size_t>(definition_.GetFieldCount()));
     for (int i = 0; i < definition_.GetFieldCount(); ++i)
         names.emplace_back(definition_.GetFieldDefn(i)->GetNameRef());
     return names;

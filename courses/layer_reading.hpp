@@ -3,6 +3,7 @@
 
 #include <ogrsf_frmts.h>
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -17,8 +18,10 @@ class LayerReader {
     // Throws InputError when its CRS cannot be used.
     LayerReader(OGRLayer& layer, std::string file, bool openstreetmap);
 
-    // Adds what the feature is to a hole, if anything. Throws InputError for coordinates that are unusable.
-    void take(OGRFeature& feature, std::vector<MapFeature>& features, std::vector<Finding>& findings);
+    // Adds what the feature is to a hole, if anything; a multipolygon without tags goes to `bare`. Throws
+    // InputError for coordinates that are unusable.
+    void take(OGRFeature& feature, std::vector<MapFeature>& features, std::vector<MapFeature>& bare,
+              std::vector<Finding>& findings);
     // Reports what only shows at the end: a missing CRS, strings cut off.
     void finish(std::vector<Finding>& findings) const;
 
@@ -29,6 +32,10 @@ class LayerReader {
     std::vector<std::string> field_names() const;
 
   private:
+    std::optional<ShapeParts> usable_parts(const OGRGeometry* geometry, const MapFeature& feature, Role role,
+                                           std::vector<Finding>& findings) const;
+    void take_bare(OGRFeature& feature, std::vector<MapFeature>& bare) const;
+
     std::string file_;
     std::string name_;
     const OGRFeatureDefn& definition_;

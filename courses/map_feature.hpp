@@ -2,6 +2,7 @@
 #pragma once
 
 #include <map>
+#include <optional>
 #include <string>
 #include <variant>
 #include <vector>
@@ -21,6 +22,9 @@ using LonLatPath = std::vector<LonLat>;
 // A multi-part shape keeps its parts together, since they share id and tags.
 using MapShape = std::variant<LonLat, std::vector<LonLatPath>, std::vector<LonLatPolygon>>;
 
+// Any place of the shape, to point at; absent when it has none.
+std::optional<LonLat> place_of(const MapShape& shape);
+
 struct MapFeature {
     std::string id;     // "way/123", "relation/45", "node/6" for OpenStreetMap data, else "feature 7"
     std::string layer;  // GDAL's layer name
@@ -30,6 +34,8 @@ struct MapFeature {
 
     // "" when absent.
     const std::string& tag(const std::string& key) const;
+    // The id for people: "way/123", but "layer holes, feature 7" where only the layer makes it unique.
+    std::string label() const;
     // "file, layer, id" for error messages.
     std::string where() const;
 };

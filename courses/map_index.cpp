@@ -29,6 +29,14 @@ DegreeBox DegreeBox::of(const MapShape& shape) {
     return box;
 }
 
+DegreeBox DegreeBox::of(const MapShape& shape, std::size_t part) {
+    if (const auto* paths = std::get_if<std::vector<LonLatPath>>(&shape))
+        return of(MapShape(std::vector<LonLatPath>{(*paths)[part]}));
+    if (const auto* polygons = std::get_if<std::vector<LonLatPolygon>>(&shape))
+        return of(MapShape(std::vector<LonLatPolygon>{(*polygons)[part]}));
+    return of(shape);
+}
+
 void DegreeBox::add(LonLat place) {
     const double step = std::remainder(place.lon_deg - anchor_.lon_deg, 360.0);
     west_ = std::min(west_, step);

@@ -15,6 +15,8 @@ class DegreeBox {
   public:
     static DegreeBox around(LonLat anchor) { return DegreeBox(anchor); }
     static DegreeBox of(const MapShape& shape);
+    // Of one area, line or point of a shape.
+    static DegreeBox of(const MapShape& shape, std::size_t part);
     // As far as `margin_m` in every direction; near the poles all longitudes.
     DegreeBox grown(double margin_m) const;
     void add(LonLat place);

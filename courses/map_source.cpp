@@ -49,6 +49,7 @@ class MapReading {
         } else {
             read_layers();
         }
+        cut_out_inner_rings(bare_, data_.features);
         drop_what_is_drawn_twice(data_.features, data_.findings);
         check_for_golf();
         return std::move(data_);
@@ -74,7 +75,7 @@ class MapReading {
         GIntBig count = 0;
         layer.ResetReading();
         while (const OGRFeatureUniquePtr feature{layer.GetNextFeature()}) {
-            reader.take(*feature, data_.features, data_.findings);
+            reader.take(*feature, data_.features, bare_, data_.findings);
             ++count;
             if (messages_.failure()) check(messages_, place_of_trouble(layer, reader, *feature));
         }
@@ -137,6 +138,12 @@ class MapReading {
             report(Severity::warning, "export-incomplete",
                    "the export says of itself: " + trimmed(document.remark), "export it again");
         }
+        if (document.doubled > 0) {
+            report(Severity::note, "elements-doubled",
+                   std::to_string(document.doubled) +
+                       " elements come more than once; of each the one with more in it is taken",
+                   "nothing, if the export writes its elements once more without tags");
+        }
         if (document.deleted > 0) {
             report(Severity::note, "elements-deleted",
                    std::to_string(document.deleted) + " elements are marked as deleted and left out",
@@ -158,6 +165,7 @@ class MapReading {
             if (!wants_other_index) throw;
             messages_.forget();
             data_.features.clear();
+            bare_.clear();
             data_.findings.clear();
             read_elements(map_.gdal, settings, false);
         }
@@ -175,7 +183,7 @@ class MapReading {
         while (
             const OGRFeatureUniquePtr feature{dataset->GetNextFeature(&layer, nullptr, nullptr, nullptr)}) {
             check_openstreetmap(messages_, map_.file);
-            readers.at(layer).take(*feature, data_.features, data_.findings);
+            readers.at(layer).take(*feature, data_.features, bare_, data_.findings);
             ++read_;
         }
         check_openstreetmap(messages_, map_.file);
@@ -198,6 +206,7 @@ class MapReading {
     const MapPath& map_;
     GdalMessages messages_;
     MapData data_;
+    std::vector<MapFeature> bare_;  // multipolygons without tags
     GIntBig read_ = 0;
     std::vector<std::string> fields_;
 };

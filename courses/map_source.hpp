@@ -1,16 +1,18 @@
 // Reads any vector source GDAL opens into features with OpenStreetMap tags. Built on GDAL/OGR and OSR.
 //
-// - .osm and .osm.pbf with settings of our own (closed golf ways are areas, no tag is hidden), no environment
-// variable needed.
+// - .osm and .osm.pbf with settings of our own: no tag is hidden, no environment variable needed. Elements
+//   may come in any order, more than once, with positions inside the ways; those marked as deleted are left
+//   out.
 // - GeoJSON, GeoPackage, Shapefile (one, or a folder of them), KML, FlatGeobuf and whatever else this GDAL
-// opens: every layer is read,
-//   fields are tags (names compared without regard to case; the ten-character names of Shapefile and KML's
-//   ExtendedData are recognised), hstore or JSON strings in `other_tags` are unpacked.
-// - Closed lines that carry an area's tags become areas, as in files converted with GDAL's default settings.
+//   opens, also packed as .gz or .zip: every layer is read, fields are tags (names compared without regard to
+//   case; the ten-character names of Shapefile and KML's ExtendedData are recognised), hstore or JSON strings
+//   in `other_tags`, `all_tags` and `tags` are unpacked.
+// - Closed lines that carry an area's tags become areas, in OpenStreetMap's own formats as in files converted
+//   with GDAL's default settings.
 // - Any CRS is transformed to WGS 84 longitude, latitude. A layer without CRS is taken for WGS 84 if its
-// coordinates
-//   allow it (a finding), else refused.
-// Z is dropped, curves are made linear, multi-part shapes stay together.
+//   coordinates allow it (a finding), else refused.
+// Z is dropped, curves are made linear, multi-part shapes stay together. What an export left out, what was
+// dropped, closed or found twice is a finding.
 #pragma once
 
 #include <filesystem>

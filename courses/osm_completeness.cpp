@@ -39,19 +39,12 @@ class Losses {
         const auto type = tags.find("type");
         if (type == tags.end() || type->second != "multipolygon") return;
         std::vector<std::string> missing;
-        std::optional<LonLat> place;
         for (const OsmMember& member : relation.members) {
             if (member.kind != 'w') continue;
             if (!ways_.contains(member.id)) missing.push_back("way/" + std::to_string(member.id));
         }
         const std::string id = "relation/" + std::to_string(relation.id);
         const Role role = role_of(tags);
-        // Without tags of its own it has those of its outer ways, whose shapes it takes over.
-        if (role == Role::none && missing.empty()) {
-            for (const OsmMember& member : relation.members) {
-                if (member.kind == 'w' && read_.contains(id)) replaced_.insert(member.id);
-            }
-        }
         if (role == Role::none || role == Role::other_sport || read_.contains(id)) return;
         const std::string why = missing.empty() ? "its rings do not close"
                                                 : "the file lacks its members " + enumeration(missing, 5);
@@ -81,7 +74,7 @@ class Losses {
     }
 
     void check(const OsmWay& way) {
-        if (way.tags.empty() || replaced_.contains(way.id)) return;
+        if (way.tags.empty()) return;
         const Tags tags = tags_of(way);
         const Role role = role_of(tags);
         if (role == Role::none || role == Role::other_sport) return;
@@ -112,7 +105,6 @@ class Losses {
     std::vector<Finding>& findings_;
     std::set<std::string> read_;
     std::set<std::int64_t> ways_;
-    std::set<std::int64_t> replaced_;
     std::unordered_map<std::int64_t, LonLat> places_;
 };
 
@@ -144,11 +136,11 @@ void report_losses(const std::vector<std::string>& remarks, const std::vector<Ma
                                &found, &wanted) == 3) {
             const auto feature = golf.find("way/" + std::to_string(id));
             if (feature == golf.end()) continue;
-            findings.push_back({Severity::warning, "points-missing", feature->first, "", std::nullopt,
-                                std::to_string(wanted - found) + " of the " + std::to_string(wanted) +
-                                    " points of " + tag_words(feature->second->tags) +
-                                    " are not in the file; its shape is what is left",
-                                "export a larger area, with all points of the ways in it"});
+            findings.push_back(
+                {Severity::warning, "points-missing", feature->first, "", place_of(feature->second->shape),
+                 std::to_string(wanted - found) + " of the " + std::to_string(wanted) + " points of " +
+                     tag_words(feature->second->tags) + " are not in the file; its shape is what is left",
+                 "export a larger area, with all points of the ways in it"});
         }
     }
     if (!relations.empty()) {

@@ -10,12 +10,11 @@ namespace landwidth {
 
 namespace {
 
-// Keys of what is mostly an area when drawn as a closed way; our own reading makes lines again of what is not
-// (a ring of cart path). The driver must know them, although closed lines become areas in our own reading
-// anyway: only then does it recognise a multipolygon whose tags are on its outer way. It does so for whole
-// keys only, not for single values.
-constexpr std::string_view areas =
-    "closed_ways_are_polygons=golf,leisure,natural,landuse,landcover,waterway,building\n"
+// Closed ways stay lines for the driver and become areas in our own reading, which knows the tags better.
+// Left to the driver, a closed way with tags of its own (a green) would vanish where a multipolygon uses it
+// as its outer ring.
+constexpr std::string_view general =
+    "closed_ways_are_polygons=\n"
     "attribute_name_laundering=no\n"
     "report_all_tags=yes\n";
 
@@ -32,7 +31,7 @@ constexpr std::array<std::string_view, 5> layers{"points", "lines", "multipolygo
                                                  "other_relations"};
 
 std::string settings_text() {
-    std::string text(areas);
+    std::string text(general);
     for (const std::string_view name : layers)
         text += "[" + std::string(name) + "]\n" + std::string(layer);
     return text;

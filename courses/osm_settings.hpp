@@ -1,8 +1,8 @@
 // How GDAL's OSM driver is to read a map: settings of our own instead of GDAL's default file.
 //
-// The default settings take closed golf=* ways for lines, put the golf key into a string and leave some tags
-// out. Ours make areas of what is drawn as one, keep every tag, and are handed over in memory: no file is
-// installed and no environment variable is needed.
+// The default settings take some closed ways for areas, but not golf=* ones, put the golf key into a string
+// and leave some tags out. Ours leave the areas to us, keep every tag, and are handed over in memory: no file
+// is installed and no environment variable is needed.
 #pragma once
 
 #include <string>

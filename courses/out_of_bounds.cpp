@@ -67,6 +67,7 @@ class BoundsOfHole {
     void apply_boundary(const std::vector<const MapFeature*>& boundaries) {
         if (boundaries.empty()) return;
         std::vector<Region> parts;
+        parts.reserve(boundaries.size());
         for (const MapFeature* boundary : boundaries)
             parts.push_back(drawing_.area(*boundary));
         Region region = Region::united(parts);
@@ -89,7 +90,7 @@ class BoundsOfHole {
             if (region.contains(line_.tee()) || region.contains(line_.pin())) {
                 draft_.report(
                     Severity::warning, "out-of-bounds-unclear", place_of(mark.shape),
-                    mark.id + " (golf=out_of_bounds) holds the hole's " +
+                    mark.label() + " (golf=out_of_bounds) holds the hole's " +
                         (region.contains(line_.tee()) ? "tee" : "green") +
                         " but not both ends, so that which side is out cannot be told; it is left out",
                     "correct the out-of-bounds area");
@@ -102,11 +103,17 @@ class BoundsOfHole {
     }
 
     void apply_line(const MapFeature& mark) {
+        if (std::holds_alternative<LonLat>(mark.shape)) {
+            draft_.report(Severity::warning, "out-of-bounds-unclear", place_of(mark.shape),
+                          mark.label() + " (golf=out_of_bounds) is only a point and is left out",
+                          "draw out of bounds as a line or an area");
+            return;
+        }
         for (const std::vector<Point>& path : drawing_.paths(mark)) {
             for (const std::vector<Point>& stretch : stretches_near(path, extent_)) {
                 if (crosses(stretch, line_)) {
                     draft_.report(Severity::warning, "out-of-bounds-unclear", place_of(mark.shape),
-                                  mark.id +
+                                  mark.label() +
                                       " (golf=out_of_bounds) crosses the line of play, so that which side "
                                       "is out cannot be told; it is left out",
                                   "draw out of bounds as an area");
@@ -133,7 +140,7 @@ class BoundsOfHole {
             if (!part.meets(play)) result_.out.push_back(std::move(part));
         }
         draft_.report(Severity::warning, "out-of-bounds-unclear", place_of(mark.shape),
-                      mark.id +
+                      mark.label() +
                           " (golf=out_of_bounds) bends round the line of play; parts of it that would put "
                           "the line of play out are left out",
                       "draw out of bounds as an area");

@@ -94,7 +94,7 @@ class Former {
             return;
         }
         if (form_ == Form::line) {
-            paths_.push_back(std::move(path));
+            if (is_hole() || !is_one_point(path)) paths_.push_back(std::move(path));
             return;
         }
         if (form_ == Form::point) {
@@ -102,19 +102,25 @@ class Former {
             return;
         }
         const bool closed = path.size() > 3 && path.front() == path.back();
-        if (closed && different_points(path) < 3) {
+        const bool thin = different_points(path) < 3;
+        if (thin && (closed || form_ != Form::any)) {
             report_thin(path);
         } else if (closed || close_gap(path)) {
             polygons_.push_back({std::move(path), {}});
         } else if (form_ == Form::any) {
-            paths_.push_back(std::move(path));
-        } else if (different_points(path) < 3) {
-            report_thin(path);
+            if (!is_one_point(path)) paths_.push_back(std::move(path));
         } else {
             report(severity_of_loss(), "area-open", path.front(),
                    "is a line that does not close, so that it holds no ground; it is left out",
                    "close the outline");
         }
+    }
+
+    bool is_one_point(const LonLatPath& path) {
+        if (different_points(path) > 1) return false;
+        report(severity_of_loss(), "line-point", path.front(),
+               "is a line with only one point, which is left out", "draw it or remove the feature");
+        return true;
     }
 
     void take(LonLat point) {
@@ -135,8 +141,7 @@ class Former {
         const double gap = geodesic_distance(path.front(), path.back());
         if (gap > widest_gap_m || gap > widest_gap_share * length_m(path)) return false;
         report(Severity::warning, "ring-closed", path.back(),
-               "is an outline with a gap of " + std::to_string(static_cast<int>(gap + 0.5)) +
-                   " m, taken as closed",
+               "is an outline with a gap of " + std::to_string(std::lround(gap)) + " m, taken as closed",
                "join the last point to the first");
         path.push_back(path.front());
         return true;
@@ -163,7 +168,7 @@ class Former {
     void report(Severity severity, const char* code, std::optional<LonLat> place, const std::string& message,
                 const std::string& advice) {
         findings_.push_back(
-            {severity, code, feature_.id, "", place, tag_words(feature_.tags) + " " + message, advice});
+            {severity, code, feature_.label(), "", place, tag_words(feature_.tags) + " " + message, advice});
     }
 
     Form form_;

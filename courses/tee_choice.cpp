@@ -150,7 +150,7 @@ TeePlayed choose_tee(HoleDraft& draft, const CourseGround& ground, const std::st
     const auto metres = static_cast<long>(std::lround(near->distance_m));
     draft.report(Severity::note, "tee-snapped", draft.path.front(),
                  "the hole's line starts " + std::to_string(metres) + " m from the nearest teeing area, " +
-                     tee.part.feature->id + ", and is played from the middle of it",
+                     tee.part.feature->label() + ", and is played from the middle of it",
                  "start the line in the tee it is for");
     return {name, ground.frame().to_lonlat(tee.middle)};
 }

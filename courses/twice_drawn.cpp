@@ -22,6 +22,12 @@ LonLatPath canonical(LonLatPath ring) {
     return ring;
 }
 
+struct ByPlaces {
+    bool operator()(const LonLatPath& a, const LonLatPath& b) const {
+        return std::lexicographical_compare(a.begin(), a.end(), b.begin(), b.end(), west_of);
+    }
+};
+
 struct Drawn {
     Role role;
     std::string id;  // of areas, whose rings say enough, what they are called
@@ -30,11 +36,8 @@ struct Drawn {
     bool operator<(const Drawn& other) const {
         if (std::tie(role, id) != std::tie(other.role, other.id))
             return std::tie(role, id) < std::tie(other.role, other.id);
-        return std::lexicographical_compare(
-            outlines.begin(), outlines.end(), other.outlines.begin(), other.outlines.end(),
-            [](const LonLatPath& a, const LonLatPath& b) {
-                return std::lexicographical_compare(a.begin(), a.end(), b.begin(), b.end(), west_of);
-            });
+        return std::lexicographical_compare(outlines.begin(), outlines.end(), other.outlines.begin(),
+                                            other.outlines.end(), ByPlaces());
     }
 };
 
@@ -66,6 +69,24 @@ std::size_t inner_rings(const MapFeature& feature) {
 
 }  // namespace
 
+void cut_out_inner_rings(const std::vector<MapFeature>& bare, std::vector<MapFeature>& features) {
+    std::map<LonLatPath, const LonLatPolygon*, ByPlaces> lenders;
+    for (const MapFeature& feature : bare) {
+        for (const LonLatPolygon& polygon : std::get<std::vector<LonLatPolygon>>(feature.shape))
+            lenders.emplace(canonical(polygon.outer), &polygon);
+    }
+    if (lenders.empty()) return;
+    for (MapFeature& feature : features) {
+        auto* polygons = std::get_if<std::vector<LonLatPolygon>>(&feature.shape);
+        if (polygons == nullptr) continue;
+        for (LonLatPolygon& polygon : *polygons) {
+            if (!polygon.inners.empty()) continue;
+            const auto lender = lenders.find(canonical(polygon.outer));
+            if (lender != lenders.end()) polygon.inners = lender->second->inners;
+        }
+    }
+}
+
 void drop_what_is_drawn_twice(std::vector<MapFeature>& features, std::vector<Finding>& findings) {
     std::map<Drawn, std::size_t> first;
     std::vector<bool> dropped(features.size(), false);
@@ -77,10 +98,11 @@ void drop_what_is_drawn_twice(std::vector<MapFeature>& features, std::vector<Fin
         const std::size_t winner = better ? i : entry->second;
         entry->second = winner;
         dropped[loser] = true;
-        findings.push_back(
-            {Severity::note, "drawn-twice", features[loser].id, "", std::nullopt,
-             tag_words(features[loser].tags) + " is the same as " + features[winner].id + " and is left out",
-             "remove one of the two"});
+        findings.push_back({Severity::note, "drawn-twice", features[loser].label(), "",
+                            place_of(features[loser].shape),
+                            tag_words(features[loser].tags) + " is the same as " + features[winner].label() +
+                                " and is left out",
+                            "remove one of the two"});
     }
     std::size_t index = 0;
     std::erase_if(features, [&](const MapFeature&) { return dropped[index++]; });

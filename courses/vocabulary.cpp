@@ -195,6 +195,8 @@ Form form_of(Role role, const Tags& tags) {
         case Role::yellow_penalty_area:
         case Role::red_penalty_area:
         case Role::out_of_bounds:
+        case Role::other_golf:
+        case Role::other_sport:
             return Form::any;
         default:
             return Form::area;

@@ -63,7 +63,8 @@ class OsmMap:
 
     def write(self, path: Path) -> None:
         lons, lats = [n[1] for n in self._nodes], [n[2] for n in self._nodes]
-        out = ['<?xml version="1.0" encoding="UTF-8"?>', '<osm version="0.6" generator="make_course.py: invented demo data">',
+        out = ['<?xml version="1.0" encoding="UTF-8"?>', '<osm version="0.6" generator="make_course.py" '
+               'attribution="invented course at sea, made by demo/make_course.py">',
                f'  <bounds minlat="{min(lats, key=float)}" minlon="{min(lons, key=float)}"'
                f' maxlat="{max(lats, key=float)}" maxlon="{max(lons, key=float)}"/>']
         for number, lon, lat, tags in self._nodes:

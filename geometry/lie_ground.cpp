@@ -7,11 +7,6 @@
 namespace landwidth {
 namespace {
 
-std::size_t rank_of(Lie lie) {
-    return static_cast<std::size_t>(std::find(lie_priority.begin(), lie_priority.end(), lie) -
-                                    lie_priority.begin());
-}
-
 bool within(const Box& inner, const Box& outer) {
     return outer.contains(inner.min) && outer.contains(inner.max);
 }

@@ -4,12 +4,17 @@
 // A rank is a place in lie_priority.
 #pragma once
 
+#include <algorithm>
 #include <mutex>
 
 #include "geometry/edge_bands.hpp"
 #include "geometry/lie_partition.hpp"
 
 namespace landwidth {
+
+inline std::size_t rank_of(Lie lie) {
+    return static_cast<std::size_t>(std::ranges::find(lie_priority, lie) - lie_priority.begin());
+}
 
 class LiePartition::Ground {
   public:

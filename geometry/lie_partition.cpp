@@ -15,14 +15,6 @@ LiePartition::LiePartition(const Box& extent, std::span<const LieLayer> layers,
       beyond_(in_bounds ? Lie::out_of_bounds : Lie::rough),
       ground_(std::make_shared<const Ground>(extent, layers, in_bounds)) {}
 
-namespace {
-
-std::size_t rank_of(Lie lie) {
-    return static_cast<std::size_t>(std::ranges::find(lie_priority, lie) - lie_priority.begin());
-}
-
-}  // namespace
-
 const Region& LiePartition::region(Lie lie) const {
     return ground_->settled(rank_of(lie));
 }

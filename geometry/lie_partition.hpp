@@ -46,8 +46,8 @@ class LiePartition {
     // Disjoint up to edges; together they cover the extent. Cut out when first asked for (some milliseconds;
     // look-ups, rasters and stretches do without); GEOS failing at it is a std::runtime_error naming the lie.
     const Region& region(Lie lie) const;
-    // What was mapped with a lie, as given: overlapping, reaching out of the extent; nothing for ground that
-    // is rough or out of bounds only because nothing else is there.
+    // What was mapped with a lie, as given: overlapping, reaching out of the extent. Of rough and out of
+    // bounds also what the extent and the boundary make of the rest.
     std::span<const Region> mapped(Lie lie) const;
     // On a shared edge the lie that comes first in lie_priority. Outside the extent, and for NaN: beyond().
     // Cheap enough for millions: reads the edges of a narrow band.

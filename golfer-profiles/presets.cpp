@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <iterator>
+#include <span>
 
 #include "geometry/error.hpp"
 #include "geometry/units.hpp"
@@ -131,8 +133,10 @@ Club club_for(const BagSlot& slot, const Maker& maker) {
 }
 
 std::vector<Club> bag_of(const Maker& maker, double handicap_index) {
+    const std::span<const BagSlot> slots = bag_for(handicap_index);
     std::vector<Club> clubs;
-    for (const BagSlot& slot : bag_for(handicap_index))
+    clubs.reserve(slots.size());
+    for (const BagSlot& slot : slots)
         clubs.push_back(club_for(slot, maker));
     return clubs;
 }
@@ -163,6 +167,7 @@ const Standard& standard_named(std::string_view wanted) {
 const std::vector<Preset>& presets() {
     static const std::vector<Preset> all = [] {
         std::vector<Preset> list;
+        list.reserve(standards.size());
         for (const Standard& s : standards)
             list.push_back({std::string(s.name), std::string(s.summary)});
         return list;

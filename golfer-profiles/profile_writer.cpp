@@ -104,7 +104,7 @@ std::string one_line(const Json& value) {
     if (value.is_array()) {
         std::string result = "[";
         for (const Json& item : value)
-            result += (result.size() > 1 ? ", " : "") + one_line(item);
+            result += fmt::format("{}{}", result.size() > 1 ? ", " : "", one_line(item));
         return result + "]";
     }
     if (!value.is_object()) return value.dump();
@@ -128,14 +128,14 @@ std::string laid_out_object(const Json& object, std::size_t indent) {
     for (const auto& [key, value] : object.items()) {
         const std::string name = Json(key).dump() + ": ";
         const std::string comma = --left > 0 ? "," : "";
-        const std::string flat = name + one_line(value) + comma;
+        const std::string flat = fmt::format("{}{}{}", name, one_line(value), comma);
         if (!line.empty() && inner.size() + line.size() + 1 + flat.size() <= line_length) {
-            line += " " + flat;
+            line += fmt::format(" {}", flat);
             continue;
         }
-        if (!line.empty()) result += "\n" + inner + line;
+        if (!line.empty()) result += fmt::format("\n{}{}", inner, line);
         const bool fits = inner.size() + flat.size() <= line_length;
-        line = fits ? flat : name + laid_out(value, indent + 2) + comma;
+        line = fits ? flat : fmt::format("{}{}{}", name, laid_out(value, indent + 2), comma);
     }
     return result + "\n" + inner + line + "\n" + std::string(indent, ' ') + "}";
 }
@@ -151,7 +151,8 @@ std::string laid_out(const Json& value, std::size_t indent) {
     const std::string inner(indent + 2, ' ');
     std::string result = "[\n";
     for (std::size_t i = 0; i < value.size(); ++i) {
-        result += inner + laid_out(value[i], indent + 2) + (i + 1 < value.size() ? ",\n" : "\n");
+        result +=
+            fmt::format("{}{}{}\n", inner, laid_out(value[i], indent + 2), i + 1 < value.size() ? "," : "");
     }
     return result + std::string(indent, ' ') + "]";
 }

@@ -4,10 +4,9 @@ namespace landwidth {
 
 double run_share_of_carry(ClubKind kind) {
     switch (kind) {
-        // USGA Course Rating System guide: scratch man 25 on 225 yd, bogey man 20 on 180 yd.
+        // USGA Course Rating System guide: scratch man 25 on 225 yd, bogey man 20 on 180 yd. The mini-driver
+        // as the driver, by assumption.
         case ClubKind::driver:
-            return 1.0 / 9.0;
-        // Assumption: as the driver.
         case ClubKind::mini_driver:
             return 1.0 / 9.0;
         // The same guide's second shots, halfway between 20 on 200 yd and 20 on 150 yd.

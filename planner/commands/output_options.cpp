@@ -3,7 +3,6 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
-#include <map>
 #include <ostream>
 
 #include "planner/reports/output_file.hpp"
@@ -16,11 +15,10 @@ void OutputOptions::setup(CLI::App& app, const std::vector<std::string>& formats
         ->type_name("FORM")
         ->check(CLI::IsMember(formats).description(""))
         ->capture_default_str();
-    const std::map<std::string, DisplayUnits> units{{"yards", DisplayUnits::yards},
-                                                    {"metres", DisplayUnits::metres}};
-    app.add_option("--units", units_, "lengths in the result: yards or metres (default: yards)")
+    app.add_option("--units", units_, "lengths in the result: yards or metres")
         ->type_name("UNIT")
-        ->transform(CLI::CheckedTransformer(units).description(""));
+        ->check(CLI::IsMember({"yards", "metres"}).description(""))
+        ->capture_default_str();
     setup_file(app);
 }
 

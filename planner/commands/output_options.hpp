@@ -20,7 +20,7 @@ class OutputOptions {
     void setup_file(CLI::App& app);
 
     const std::string& format() const { return format_; }
-    DisplayUnits units() const { return units_; }
+    DisplayUnits units() const { return units_ == "metres" ? DisplayUnits::metres : DisplayUnits::yards; }
     bool to_file() const { return !file_.empty(); }
     const std::filesystem::path& file() const { return file_; }
     bool force() const { return force_; }
@@ -32,7 +32,7 @@ class OutputOptions {
 
   private:
     std::string format_;
-    DisplayUnits units_ = DisplayUnits::yards;
+    std::string units_ = "yards";
     std::filesystem::path file_;
     bool force_ = false;
 };

@@ -40,10 +40,10 @@ BagShots bag_shots(const Golfer& golfer, const EngineAssumptions& assumptions) {
     BagShots bag;
     std::vector<std::size_t> clubs;
     for (std::size_t club = 0; club < golfer.clubs.size(); ++club)
-        if (golfer.clubs[club].pattern) clubs.push_back(club);
+        if (golfer.clubs[club].pattern && golfer.clubs[club].kind != ClubKind::putter) clubs.push_back(club);
     if (clubs.empty())
         throw InputError("profile of " + golfer.name,
-                         "no club has a shot pattern; give at least one a pattern");
+                         "no club but the putter has a shot pattern; give at least one a pattern");
     bag.clubs.resize(clubs.size());
     tbb::parallel_for(std::size_t{0}, clubs.size(), [&](std::size_t i) {
         bag.clubs[i] = club_shots(*golfer.clubs[clubs[i]].pattern, clubs[i], assumptions);

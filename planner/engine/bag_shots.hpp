@@ -18,11 +18,11 @@ struct ClubShots {
 };
 
 struct BagShots {
-    std::vector<ClubShots> clubs;  // those with a pattern, as in the bag
+    std::vector<ClubShots> clubs;  // those with a pattern but the putter, as in the bag
     double longest_total_m = 0.0;  // carry and run of the club that goes furthest
 };
 
-// Throws InputError when no club has a pattern.
+// Throws InputError when no club but the putter has a pattern.
 BagShots bag_shots(const Golfer& golfer, const EngineAssumptions& assumptions);
 
 }  // namespace landwidth

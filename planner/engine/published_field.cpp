@@ -37,7 +37,7 @@ double value_at(Lie lie, double distance_m, const HandicapAdjustment& adjustment
 }
 
 // How much longer the way along the line is than the straight one; see the header.
-double detour_at(Point place, const LineOfPlay& line) {
+double detour_from(Point place, const LineOfPlay& line) {
     const std::vector<Point>& v = line.vertices();
     double nearest = std::numeric_limits<double>::infinity();
     double least = nearest;
@@ -85,13 +85,16 @@ PublishedField::PublishedField(const StrokesByDistance& table, const LineOfPlay&
     for (int row = 0; row < rows_; ++row)
         for (int column = 0; column < columns_; ++column)
             detours_.push_back(
-                detour_at(ground.min + grid_step_m * Point{double(column), double(row)}, line));
+                detour_from(ground.min + grid_step_m * Point{double(column), double(row)}, line));
 }
 
-double PublishedField::distance_left(Point place) const {
+StrokesField::Worth PublishedField::worth(Point place, Lie lie) const {
     const Point step = pin_ - place;
-    const double straight = std::sqrt(dot(step, step));
-    if (columns_ == 0) return straight;
+    const double left = std::sqrt(dot(step, step)) + (columns_ == 0 ? 0.0 : detour_at(place));
+    return {table_.strokes(lie, left), left};
+}
+
+double PublishedField::detour_at(Point place) const {
     const double x = std::clamp((place.x - ground_.min.x) / grid_step_m, 0.0, double(columns_) - 1.001);
     const double y = std::clamp((place.y - ground_.min.y) / grid_step_m, 0.0, double(rows_) - 1.001);
     const auto column = static_cast<std::size_t>(x);
@@ -100,9 +103,8 @@ double PublishedField::distance_left(Point place) const {
     const double* above = corner + columns_;
     const double fx = x - static_cast<double>(column);
     const double fy = y - static_cast<double>(row);
-    const double detour =
-        (1.0 - fy) * ((1.0 - fx) * corner[0] + fx * corner[1]) + fy * ((1.0 - fx) * above[0] + fx * above[1]);
-    return straight + detour;
+    return (1.0 - fy) * ((1.0 - fx) * corner[0] + fx * corner[1]) +
+           fy * ((1.0 - fx) * above[0] + fx * above[1]);
 }
 
 }  // namespace landwidth

@@ -36,8 +36,7 @@ class PublishedField final : public StrokesField {
     // edge is used.
     PublishedField(const StrokesByDistance& table, const LineOfPlay& line, const Box& ground);
 
-    double strokes(Point place, Lie lie) const override { return table_.strokes(lie, distance_left(place)); }
-    double distance_left(Point place) const override;
+    Worth worth(Point place, Lie lie) const override;
 
   private:
     const StrokesByDistance& table_;
@@ -46,6 +45,8 @@ class PublishedField final : public StrokesField {
     int columns_ = 0;  // 0: a straight hole, no detour anywhere
     int rows_ = 0;
     std::vector<double> detours_;
+
+    double detour_at(Point place) const;
 };
 
 }  // namespace landwidth

@@ -90,8 +90,8 @@ struct PlanRequest {
     bool local_rule_e5 = false;  // Model Local Rule E-5 instead of stroke and distance
 };
 
-// Throws InputError when no club of the bag has a pattern. Deterministic: the same inputs give the same
-// digits on any number of threads.
+// Throws InputError when no club of the bag but the putter has a pattern. Deterministic: the same inputs give
+// the same digits on any number of threads.
 RoundPlan plan_round(const Course& course, const Golfer& golfer, const PlanRequest& request);
 
 }  // namespace landwidth

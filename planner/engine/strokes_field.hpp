@@ -16,11 +16,15 @@ class StrokesField {
     StrokesField& operator=(const StrokesField&) = delete;
     virtual ~StrokesField() = default;
 
-    // Expected strokes with the ball at rest at `place` on `lie`. A ball in a penalty area or out of bounds
-    // has no value of its own: std::logic_error (see relief.hpp). Safe to call from several threads.
-    virtual double strokes(Point place, Lie lie) const = 0;
-    // Distance to the hole along the line of play, metres.
-    virtual double distance_left(Point place) const = 0;
+    struct Worth {
+        double strokes;          // expected, to hole out
+        double distance_left_m;  // to the hole along the line of play
+    };
+    // With the ball at rest at `place` on `lie`. A ball in a penalty area or out of bounds has no value of
+    // its own: std::logic_error (see relief.hpp). Safe to call from several threads.
+    virtual Worth worth(Point place, Lie lie) const = 0;
+
+    double strokes(Point place, Lie lie) const { return worth(place, lie).strokes; }
 };
 
 }  // namespace landwidth

@@ -99,8 +99,9 @@ TeeFan::Cell TeeFan::ball_at_rest(Point place, Point last_in_bounds, Lie lie) co
     double strokes = 0.0;
     double replay = out_share;
     if (out_share < 1.0) {
-        strokes += (1.0 - out_share) * ground_.field.strokes(place, lie);
-        cell.leave_m = static_cast<float>(ground_.field.distance_left(place));
+        const StrokesField::Worth worth = ground_.field.worth(place, lie);
+        strokes += (1.0 - out_share) * worth.strokes;
+        cell.leave_m = static_cast<float>(worth.distance_left_m);
     }
     if (local_rule_e5_ && out_share > 0.0) {
         const Point reference = lie == Lie::out_of_bounds ? last_in_bounds : place;

@@ -48,38 +48,51 @@ std::string certainty(const Verdict& verdict) {
     return verdict.toss_up ? "toss-up" : share_text(verdict.confidence);
 }
 
+// The tee all holes are played from; "" when they differ or it has no name.
+std::string common_tee(const Course& course) {
+    if (course.holes.empty()) return "";
+    const std::string& tee = course.holes.front().tee;
+    const bool common = std::ranges::all_of(course.holes, [&](const Hole& hole) { return hole.tee == tee; });
+    return common ? tee : "";
+}
+
 std::string title(const PlanView& view) {
     const std::string& course = view.course.name.empty() ? view.course.source : view.course.name;
     std::string words = "Round plan";
     if (!view.golfer.name.empty()) words += fmt::format(" for {}", name_text(view.golfer.name));
     if (!course.empty()) words += fmt::format(": {}", name_text(course));
+    if (const std::string tee = common_tee(view.course); !tee.empty())
+        words += fmt::format(", tee {}", name_text(tee));
     return wrapped(words);
 }
 
 std::string holes_table(const PlanView& view) {
     const std::string unit(display_unit(view.units));
-    TextTable table({{"hole", left, true},
-                     {"par", right},
-                     {unit, right},
-                     {"tee", left, true},
-                     {"club", left, true},
-                     {"aim", left},
-                     {"fairway", right},
-                     {"trouble", right},
-                     {"to go", right},
-                     {"strokes", right},
-                     {"next best", left, true},
-                     {"sure", right}});
+    const bool tees_differ = common_tee(view.course).empty();
+    std::vector<TextTable::Column> columns{{"hole", left, true},      {"par", right},   {unit, right},
+                                           {"club", left, true},      {"aim", left},    {"fairway", right},
+                                           {"trouble", right},        {"to go", right}, {"strokes", right},
+                                           {"next best", left, true}, {"sure", right}};
+    constexpr std::size_t tee_column = 3;
+    if (tees_differ) columns.insert(columns.begin() + tee_column, {"tee", left, true});
+    TextTable table(columns);
     for (std::size_t i = 0; i < view.plan.holes.size(); ++i) {
         const Hole& hole = view.course.holes.at(i);
         const HolePlan& plan = view.plan.holes[i];
         const TeeChoice& best = plan.choices.at(plan.verdict.best);
-        table.add_row({hole.ref, fmt::format("{}{}", hole.par, hole.par_inferred ? "?" : ""),
-                       length_number(hole.line.length(), view.units), hole.tee.empty() ? "-" : hole.tee,
-                       club_of(view, best), short_aim(best, view.units), share_text(mown_share(best)),
-                       share_text(trouble_share(best)), length_number(best.leave_mean_m, view.units),
-                       fmt::format("{:.2f}", best.expected_strokes), next_best(view, plan),
-                       certainty(plan.verdict)});
+        std::vector<std::string> row{hole.ref,
+                                     fmt::format("{}{}", hole.par, hole.par_inferred ? "?" : ""),
+                                     length_number(hole.line.length(), view.units),
+                                     club_of(view, best),
+                                     short_aim(best, view.units),
+                                     share_text(mown_share(best)),
+                                     share_text(trouble_share(best)),
+                                     length_number(best.leave_mean_m, view.units),
+                                     fmt::format("{:.2f}", best.expected_strokes),
+                                     next_best(view, plan),
+                                     certainty(plan.verdict)};
+        if (tees_differ) row.insert(row.begin() + tee_column, hole.tee.empty() ? "-" : hole.tee);
+        table.add_row(row);
     }
     return table.text();
 }

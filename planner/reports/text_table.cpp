@@ -12,7 +12,6 @@ namespace landwidth {
 namespace {
 
 // A name shortened to this many characters can still be told from others, as a rule.
-constexpr std::size_t legible_elastic = 10;
 constexpr std::size_t narrowest_elastic = 4;
 constexpr std::string_view ellipsis = "\u2026";
 constexpr std::string_view replacement = "\ufffd";
@@ -168,7 +167,6 @@ std::vector<std::size_t> TextTable::widths_within(std::size_t width, std::size_t
         }
     };
     gap = 2;
-    shrink_elastic(legible_elastic);
     if (total() > width) gap = 1;
     shrink_elastic(narrowest_elastic);
     return widths;

@@ -31,8 +31,7 @@ std::string shortened(std::string_view utf8, std::size_t width);
 std::string wrapped(std::string_view utf8, std::string_view first = "", std::size_t width = report_width);
 
 // Rows under headings, columns two blanks apart and as wide as what they hold. Where that is more than
-// `width`, the elastic columns are shortened, the widest first, to ten characters; then the gaps to one
-// blank; then the elastic columns to four.
+// `width`, the gaps become one blank; then the elastic columns are shortened, the widest first, to four.
 //
 // Example: columns {"club", left, elastic}, {"yd", right}; rows {"driver", "230"}, {"7-iron", "150"}:
 //   club     yd

@@ -1,5 +1,6 @@
 #!/usr/bin/env python3
-"""Writes data/two_holes.osm and data/two_holes.osm.pbf, an invented course of two holes in the open sea.
+"""Writes data/two_holes.osm and .osm.pbf, an invented course of two holes in the open sea, and
+data/incomplete.osm.pbf, one that lacks what its elements refer to.
 
 Shapes are given in metres east and north of the origin. The .osm.pbf holds the same elements as the .osm,
 encoded after the format's public description (blobs of zlib-packed protocol buffers, nodes as DenseNodes).
@@ -88,6 +89,18 @@ def two_holes():
     c.area(oval(262, 340, 14, 8, 1.0), golf="bunker")
     c.area(oval(215, 356, 24, 20), golf="fairway")
     c.line([(-180, 440), (100, 450), (430, 440)], highway="residential", name="Shore Road")
+    return c
+
+
+def incomplete():
+    """What an extract cut out of a larger one looks like at its edge: members and points are missing."""
+    c = Course()
+    c.line([(0, 0), (0, 300)], golf="hole", ref="1", golf__course__name="Skerrymoor Links")
+    c.area(oval(0, 300, 24, 24), golf="green")
+    fairway = c.area([(-20, 100), (20, 100), (20, 200), (-20, 200)], golf="fairway")
+    c.ways[-1][1][2] = 99001
+    c.line([(200, 0)], golf="hole", ref="2")
+    c.relation([(fairway, "outer"), (99002, "inner")], type="multipolygon", natural="wood")
     return c
 
 
@@ -207,3 +220,4 @@ if __name__ == "__main__":
     data.mkdir(exist_ok=True)
     write_xml(two_holes(), data / "two_holes.osm")
     write_pbf(two_holes(), data / "two_holes.osm.pbf")
+    write_pbf(incomplete(), data / "incomplete.osm.pbf")

@@ -43,8 +43,8 @@ std::string tag_elements(const TagList& tags) {
 
 TemporaryFolder::TemporaryFolder() {
     static std::atomic<int> count{0};
-    const std::string name = "landwidth-test-" + std::to_string(std::random_device{}()) + "-" +
-                             std::to_string(count++);
+    const std::string name =
+        "landwidth-test-" + std::to_string(std::random_device{}()) + "-" + std::to_string(count++);
     path_ = std::filesystem::temp_directory_path() / name;
     std::filesystem::create_directories(path_);
 }
@@ -55,7 +55,7 @@ TemporaryFolder::~TemporaryFolder() {
 }
 
 std::filesystem::path TemporaryFolder::write(const std::string& name, const std::string& content) const {
-    const std::filesystem::path file = path_ / name;
+    std::filesystem::path file = path_ / name;
     std::filesystem::create_directories(file.parent_path());
     std::ofstream(file, std::ios::binary) << content;
     return file;
@@ -64,7 +64,8 @@ std::filesystem::path TemporaryFolder::write(const std::string& name, const std:
 std::string MapBuilder::refs(const std::vector<Point>& points, bool closed) {
     std::string text;
     const long first = next_node_;
-    for (const Point point : points) text += "<nd ref=\"" + std::to_string(node(point, {})) + "\"/>";
+    for (const Point point : points)
+        text += "<nd ref=\"" + std::to_string(node(point, {})) + "\"/>";
     if (closed) text += "<nd ref=\"" + std::to_string(first) + "\"/>";
     return text;
 }
@@ -84,7 +85,7 @@ long MapBuilder::line(const std::vector<Point>& points, const TagList& tags) {
     return next_way_++;
 }
 
-long MapBuilder::area(std::vector<Point> points, const TagList& tags) {
+long MapBuilder::area(const std::vector<Point>& points, const TagList& tags) {
     ways_ += "<way id=\"" + std::to_string(next_way_) + "\">" + refs(points, true) + tag_elements(tags) +
              "</way>\n";
     return next_way_++;
@@ -109,8 +110,8 @@ void MapBuilder::hole(const std::string& ref, Point tee, Point pin, const TagLis
 }
 
 std::string MapBuilder::osm() const {
-    return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<osm version=\"0.6\">\n" + nodes_ + ways_ + relations_ +
-           "</osm>\n";
+    return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<osm version=\"0.6\">\n" + nodes_ + ways_ +
+           relations_ + "</osm>\n";
 }
 
 MapData MapBuilder::read() const {

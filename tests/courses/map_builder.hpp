@@ -36,7 +36,7 @@ class MapBuilder {
     // Elements get ids as they come: nodes from 1, ways from 1001, relations from 5001. They are returned.
     long node(Point at, const TagList& tags);
     long line(const std::vector<Point>& points, const TagList& tags);
-    long area(std::vector<Point> points, const TagList& tags);
+    long area(const std::vector<Point>& points, const TagList& tags);
     long relation(const std::vector<std::pair<long, std::string>>& ways, const TagList& tags);
     // A straight hole with a white tee around its start and a green of 12 m radius and a pin at its end.
     void hole(const std::string& ref, Point tee, Point pin, const TagList& more = {});

@@ -64,13 +64,17 @@ TEST_CASE("coordinates that are none", "[bad]") {
     check_refused("1e308.geojson", {"1e308.geojson", "feature 1", "1e+308"});
     check_refused("pin_nan.geojson", {"pin_nan.geojson", "feature 2", "golf=pin"});
     check_refused("text_coordinate.geojson", {"text_coordinate.geojson", "feature 1"});
-    check_refused("latitude_95.geojson", {"latitude_95.geojson", "feature 1", "not a longitude and latitude"});
-    check_refused("metres_as_degrees.geojson", {"metres_as_degrees.geojson", "not a longitude and latitude", "metres"});
+    check_refused("latitude_95.geojson",
+                  {"latitude_95.geojson", "feature 1", "not a longitude and latitude"});
+    check_refused("metres_as_degrees.geojson",
+                  {"metres_as_degrees.geojson", "not a longitude and latitude", "metres"});
     check_refused("metres_without_crs.csv", {"metres_without_crs.csv", "no coordinate reference system"});
 }
 
 TEST_CASE("holes that cannot be planned are left out with an error", "[bad]") {
-    const auto course = [](const char* file) { return assemble_course(read_map(maps / file), {}, assumptions()); };
+    const auto course = [](const char* file) {
+        return assemble_course(read_map(maps / file), {}, assumptions());
+    };
     const auto check_error = [&](const char* file, const char* code, const char* feature) {
         INFO(file);
         const Course result = course(file);
@@ -85,9 +89,9 @@ TEST_CASE("holes that cannot be planned are left out with an error", "[bad]") {
         REQUIRE(result.findings.front().severity == Severity::error);
     };
     check_error("one_point_hole.osm", "hole-line-point", "way/10");
-    check_error("one_point_hole.geojson", "hole-line-point", "feature 0");
+    check_error("one_point_hole.geojson", "hole-line-point", "layer one_point_hole, feature 0");
     check_error("no_green.osm", "green-missing", "way/10");
-    check_error("wrong_crs.geojson", "hole-length", "feature 0");
+    check_error("wrong_crs.geojson", "hole-length", "layer wrong_crs, feature 0");
     check_error("hole_area.osm", "hole-not-a-line", "way/10");
 }
 
@@ -107,7 +111,8 @@ TEST_CASE("an unreadable file is refused", "[bad]") {
     const std::filesystem::path file = folder.write("locked.osm", "<osm/>");
     std::filesystem::permissions(file, std::filesystem::perms::none);
     // The superuser reads anything.
-    if (!std::ifstream(file).is_open()) REQUIRE(error_reading(file).find("cannot be read") != std::string::npos);
+    if (!std::ifstream(file).is_open())
+        REQUIRE(error_reading(file).find("cannot be read") != std::string::npos);
     std::filesystem::permissions(file, std::filesystem::perms::owner_all);
 }
 

@@ -1,11 +1,11 @@
 // The same course in every format, CRS and state of conversion gives the same holes.
-#include <gdal_utils.h>
 #include <ogrsf_frmts.h>
 
 #include <set>
 
 #include "courses/gdal_session.hpp"
 #include "tests/catch.hpp"
+#include "tests/courses/conversion.hpp"
 #include "tests/courses/map_builder.hpp"
 
 using namespace landwidth;
@@ -15,40 +15,19 @@ namespace {
 
 const std::filesystem::path data = std::filesystem::path(LANDWIDTH_TESTS_DIR) / "courses" / "data";
 
-struct FreeOptions {
-    void operator()(GDALVectorTranslateOptions* options) const { GDALVectorTranslateOptionsFree(options); }
-};
-
-// ogr2ogr as a user would run it.
-std::filesystem::path converted(const std::filesystem::path& from, const std::filesystem::path& to,
-                                const std::vector<std::string>& arguments) {
-    prepare_gdal();
-    const GdalMessages quiet;
-    CPLStringList list;
-    for (const std::string& argument : arguments) list.AddString(argument.c_str());
-    const std::unique_ptr<GDALVectorTranslateOptions, FreeOptions> options(
-        GDALVectorTranslateOptionsNew(list.List(), nullptr));
-    const GDALDatasetUniquePtr source(GDALDataset::Open(from.c_str(), GDAL_OF_VECTOR));
-    REQUIRE(source != nullptr);
-    GDALDatasetH handle = GDALDataset::ToHandle(source.get());
-    const GDALDatasetUniquePtr target(GDALDataset::FromHandle(
-        GDALVectorTranslate(to.c_str(), nullptr, 1, &handle, options.get(), nullptr)));
-    INFO(quiet.failure().value_or("converted"));
-    REQUIRE(target != nullptr);
-    return to;
-}
-
 std::unique_ptr<OGRGeometry> geometry_of(const MapShape& shape) {
     if (const auto* point = std::get_if<LonLat>(&shape))
         return std::make_unique<OGRPoint>(point->lon_deg, point->lat_deg);
     if (const auto* paths = std::get_if<std::vector<LonLatPath>>(&shape)) {
         auto line = std::make_unique<OGRLineString>();
-        for (const LonLat& place : paths->front()) line->addPoint(place.lon_deg, place.lat_deg);
+        for (const LonLat& place : paths->front())
+            line->addPoint(place.lon_deg, place.lat_deg);
         return line;
     }
     const auto ring_of = [](const LonLatPath& path) {
         auto ring = std::make_unique<OGRLinearRing>();
-        for (const LonLat& place : path) ring->addPoint(place.lon_deg, place.lat_deg);
+        for (const LonLat& place : path)
+            ring->addPoint(place.lon_deg, place.lat_deg);
         ring->closeRings();
         return ring;
     };
@@ -56,7 +35,8 @@ std::unique_ptr<OGRGeometry> geometry_of(const MapShape& shape) {
     for (const LonLatPolygon& polygon : std::get<std::vector<LonLatPolygon>>(shape)) {
         auto part = std::make_unique<OGRPolygon>();
         part->addRingDirectly(ring_of(polygon.outer).release());
-        for (const LonLatPath& inner : polygon.inners) part->addRingDirectly(ring_of(inner).release());
+        for (const LonLatPath& inner : polygon.inners)
+            part->addRingDirectly(ring_of(inner).release());
         area->addGeometryDirectly(part.release());
     }
     return area;
@@ -69,8 +49,8 @@ bool is_of(const MapShape& shape, Kinds kinds) {
 }
 
 // A layer with one field a tag, as somebody who works with a GIS would have it.
-void add_layer(GDALDataset& dataset, const std::string& name, const MapData& map, Kinds kinds, const char* crs,
-               const char* const* options = nullptr) {
+void add_layer(GDALDataset& dataset, const std::string& name, const MapData& map, Kinds kinds,
+               const char* crs, const char* const* options = nullptr) {
     OGRSpatialReference wgs84;
     wgs84.SetWellKnownGeogCS("WGS84");
     wgs84.SetAxisMappingStrategy(OAMS_TRADITIONAL_GIS_ORDER);
@@ -87,7 +67,8 @@ void add_layer(GDALDataset& dataset, const std::string& name, const MapData& map
     REQUIRE(layer != nullptr);
     std::set<std::string> keys;
     for (const MapFeature& feature : map.features) {
-        for (const auto& [key, value] : feature.tags) keys.insert(key);
+        for (const auto& [key, value] : feature.tags)
+            keys.insert(key);
     }
     std::map<std::string, int> fields;
     for (const std::string& key : keys) {
@@ -98,7 +79,8 @@ void add_layer(GDALDataset& dataset, const std::string& name, const MapData& map
     for (const MapFeature& feature : map.features) {
         if (!is_of(feature.shape, kinds)) continue;
         const OGRFeatureUniquePtr row(OGRFeature::CreateFeature(layer->GetLayerDefn()));
-        for (const auto& [key, value] : feature.tags) row->SetField(fields.at(key), value.c_str());
+        for (const auto& [key, value] : feature.tags)
+            row->SetField(fields.at(key), value.c_str());
         std::unique_ptr<OGRGeometry> geometry = geometry_of(feature.shape);
         REQUIRE(geometry->transform(transformation.get()) == OGRERR_NONE);
         row->SetGeometryDirectly(geometry.release());
@@ -147,7 +129,8 @@ void check_same_course(const Course& expected, const Course& actual) {
             const LonLat b = other.frame.to_lonlat(other.line.vertices()[k]);
             REQUIRE(geodesic_distance(a, b) < 0.02);
         }
-        for (const Lie lie : all_lies) check_same_region(hole, other, lie);
+        for (const Lie lie : all_lies)
+            check_same_region(hole, other, lie);
         REQUIRE(other.surroundings.size() == hole.surroundings.size());
     }
 }
@@ -179,10 +162,12 @@ TEST_CASE("the fixture is what it is meant to be", "[formats]") {
     const Hole& second = hole_of(course, "2");
     REQUIRE(second.par == 3);
     REQUIRE_THAT(second.lies.region(Lie::green).area(), Catch::Matchers::WithinAbs(3.10583 * 13 * 11, 0.5));
-    // Inside the boundary the ring of the fairway is cut out by the bunker; nothing is left of the fairway there.
+    // Inside the boundary the ring of the fairway is cut out by the bunker; nothing is left of the fairway
+    // there.
     REQUIRE(first.lies.lie_at(first.frame.to_plane({-31.2 - 2.0 / 82100.0, -42.598073})) == Lie::bunker);
     // Only what is inferred in the ordinary way is reported on a map without faults.
-    for (const Finding& finding : course.findings) REQUIRE(finding.severity == Severity::note);
+    for (const Finding& finding : course.findings)
+        REQUIRE(finding.severity == Severity::note);
 }
 
 TEST_CASE(".osm.pbf is read like .osm", "[formats]") {
@@ -192,7 +177,8 @@ TEST_CASE(".osm.pbf is read like .osm", "[formats]") {
     REQUIRE(map.attribution == "(c) OpenStreetMap contributors, ODbL");
     // The ids are those of the source.
     std::set<std::string> ids;
-    for (const MapFeature& feature : map.features) ids.insert(feature.id);
+    for (const MapFeature& feature : map.features)
+        ids.insert(feature.id);
     REQUIRE(ids.contains("way/1002"));
     REQUIRE(ids.contains("relation/5001"));
 }
@@ -237,8 +223,8 @@ TEST_CASE("files converted with GDAL's default settings", "[formats]") {
 
 TEST_CASE("one Shapefile of lines holds a hole with its areas", "[formats]") {
     const TemporaryFolder folder;
-    const std::filesystem::path file = converted(data / "two_holes.osm", folder.path() / "lines.shp",
-                                                 {"-f", "ESRI Shapefile", "lines"});
+    const std::filesystem::path file =
+        converted(data / "two_holes.osm", folder.path() / "lines.shp", {"-f", "ESRI Shapefile", "lines"});
     const Course course = assemble_course(read_map(file), {}, assumptions());
     REQUIRE(course.holes.size() == 2);
     REQUIRE(hole_of(course, "2").lies.region(Lie::green).area() > 400.0);

@@ -14,7 +14,8 @@ const std::string nodes =
 <node id="5" lat="46.0028" lon="-32.9999"/><node id="6" lat="46.0028" lon="-33.0001"/>
 <node id="7" lat="46.0027" lon="-33"><tag k="golf" v="pin"/></node>
 )";
-const std::string hole = R"(<way id="10"><nd ref="1"/><nd ref="2"/><tag k="golf" v="hole"/><tag k="ref" v="1"/></way>
+const std::string hole =
+    R"(<way id="10"><nd ref="1"/><nd ref="2"/><tag k="golf" v="hole"/><tag k="ref" v="1"/></way>
 )";
 const std::string green =
     R"(<way id="11"><nd ref="3"/><nd ref="4"/><nd ref="5"/><nd ref="6"/><nd ref="3"/><tag k="golf" v="green"/></way>
@@ -72,15 +73,16 @@ TEST_CASE("positions inside the ways, as Overpass writes with out geom", "[osm]"
     const auto nd = [](const char* ref, const char* lat, const char* lon) {
         return std::string("<nd ") + ref + " lat=\"" + lat + "\" lon=\"" + lon + "\"/>";
     };
-    const std::string line = R"(<way id="10"><bounds minlat="46" minlon="-33" maxlat="46.0027" maxlon="-33"/>)" +
-                             nd("ref=\"1\"", "46", "-33") + nd("ref=\"2\"", "46.0027", "-33") +
-                             R"(<tag k="golf" v="hole"/><tag k="ref" v="1"/></way>)";
+    const std::string line =
+        R"(<way id="10"><bounds minlat="46" minlon="-33" maxlat="46.0027" maxlon="-33"/>)" +
+        nd("ref=\"1\"", "46", "-33") + nd("ref=\"2\"", "46.0027", "-33") +
+        R"(<tag k="golf" v="hole"/><tag k="ref" v="1"/></way>)";
     const std::string pin = R"(<node id="7" lat="46.0027" lon="-33"><tag k="golf" v="pin"/></node>)";
-    const std::string multipolygon = R"(<relation id="20"><member type="way" ref="11" role="outer">)" +
-                                     nd("", "46.00265", "-33.0001") + nd("", "46.00265", "-32.9999") +
-                                     nd("", "46.0028", "-32.9999") + nd("", "46.0028", "-33.0001") +
-                                     nd("", "46.00265", "-33.0001") +
-                                     R"(</member><tag k="type" v="multipolygon"/><tag k="golf" v="green"/></relation>)";
+    const std::string multipolygon =
+        R"(<relation id="20"><member type="way" ref="11" role="outer">)" + nd("", "46.00265", "-33.0001") +
+        nd("", "46.00265", "-32.9999") + nd("", "46.0028", "-32.9999") + nd("", "46.0028", "-33.0001") +
+        nd("", "46.00265", "-33.0001") +
+        R"(</member><tag k="type" v="multipolygon"/><tag k="golf" v="green"/></relation>)";
     check_whole(read(osm(line + pin + multipolygon)));
 }
 
@@ -108,10 +110,28 @@ TEST_CASE("what the export left out is reported", "[osm]") {
     REQUIRE(points.size() == 1);
     REQUIRE(points.front().feature == "way/11");
 
-    const MapData timed_out = read(osm(nodes + hole + green + "<remark> runtime error: Query timed out </remark>"));
+    const MapData timed_out =
+        read(osm(nodes + hole + green + "<remark> runtime error: Query timed out </remark>"));
     const std::vector<Finding> remarks = findings_of(timed_out.findings, "export-incomplete");
     REQUIRE(remarks.size() == 1);
     REQUIRE(remarks.front().message.find("Query timed out") != std::string::npos);
+}
+
+TEST_CASE("what a .osm.pbf left out is reported as far as its reader tells", "[osm]") {
+    const std::filesystem::path file =
+        std::filesystem::path(LANDWIDTH_TESTS_DIR) / "courses" / "data" / "incomplete.osm.pbf";
+    const MapData map = read_map(file);
+    const auto only = [&map](const char* code) {
+        const std::vector<Finding> found = findings_of(map.findings, code);
+        REQUIRE(found.size() == 1);
+        REQUIRE(found.front().severity == Severity::warning);
+        return found.front();
+    };
+    REQUIRE(only("points-missing").feature == "way/1003");
+    REQUIRE(only("points-missing").message.find("1 of the 5 points of golf=fairway") != std::string::npos);
+    REQUIRE(only("relation-incomplete").feature == "relation/5001");
+    REQUIRE(only("ring-thin").feature == "way/1004");
+    REQUIRE(assemble_course(map, {}, assumptions()).holes.size() == 1);
 }
 
 TEST_CASE("multipolygons: inner rings, several outers, tags on the outer way", "[osm]") {
@@ -124,7 +144,8 @@ TEST_CASE("multipolygons: inner rings, several outers, tags on the outer way", "
                  {{"type", "multipolygon"}, {"golf", "fairway"}});
     const Course course = map.assemble();
     // By hand: 40 x 100 - 10 x 10 + 40 x 40.
-    REQUIRE_THAT(course.holes.front().lies.region(Lie::fairway).area(), Catch::Matchers::WithinAbs(5500.0, 1.0));
+    REQUIRE_THAT(course.holes.front().lies.region(Lie::fairway).area(),
+                 Catch::Matchers::WithinAbs(5500.0, 1.0));
 
     MapBuilder old;
     old.hole("1", {0, 0}, {0, 300});
@@ -134,7 +155,8 @@ TEST_CASE("multipolygons: inner rings, several outers, tags on the outer way", "
     const Course old_course = old.assemble();
     REQUIRE_THAT(old_course.holes.front().lies.region(Lie::fairway).area(),
                  Catch::Matchers::WithinAbs(3900.0, 1.0));
-    for (const Finding& finding : old_course.findings) REQUIRE(finding.severity == Severity::note);
+    for (const Finding& finding : old_course.findings)
+        REQUIRE(finding.severity == Severity::note);
 }
 
 TEST_CASE("a closed way is an area where its tags say so, and only there", "[osm]") {
@@ -161,7 +183,8 @@ TEST_CASE("an outline with a small gap is closed, a wide one is left out", "[osm
     map.line({{-20, 100}, {20, 100}, {20, 200}, {-20, 200}, {-20, 103}}, {{"golf", "fairway"}});
     map.line({{30, 100}, {40, 100}, {40, 200}, {30, 200}}, {{"golf", "fairway"}});
     const Course course = map.assemble();
-    REQUIRE_THAT(course.holes.front().lies.region(Lie::fairway).area(), Catch::Matchers::WithinAbs(4000.0, 1.0));
+    REQUIRE_THAT(course.holes.front().lies.region(Lie::fairway).area(),
+                 Catch::Matchers::WithinAbs(4000.0, 1.0));
     REQUIRE(has(course.findings, "ring-closed", Severity::warning));
     const std::vector<Finding> open = findings_of(course.findings, "area-open");
     REQUIRE(open.size() == 1);
@@ -171,8 +194,9 @@ TEST_CASE("an outline with a small gap is closed, a wide one is left out", "[osm
 
 TEST_CASE("the credit of a map is what its head says", "[osm]") {
     const std::string elements = nodes + hole + green + "</osm>";
-    REQUIRE(read("<osm version=\"0.6\" copyright=\"OpenStreetMap and contributors\">" + elements).attribution ==
-            "(c) OpenStreetMap contributors, ODbL");
+    REQUIRE(
+        read("<osm version=\"0.6\" copyright=\"OpenStreetMap and contributors\">" + elements).attribution ==
+        "(c) OpenStreetMap contributors, ODbL");
     REQUIRE(read("<osm version=\"0.6\" copyright=\"invented by its tests\">" + elements).attribution ==
             "invented by its tests");
     REQUIRE(read("<osm version=\"0.6\">" + elements).attribution == "(c) OpenStreetMap contributors, ODbL");
@@ -180,7 +204,8 @@ TEST_CASE("the credit of a map is what its head says", "[osm]") {
     const TemporaryFolder folder;
     const std::string feature =
         R"("features":[{"type":"Feature","properties":{"golf":"hole"},"geometry":{"type":"LineString","coordinates":[[0,0],[0,0.002]]}}]})";
-    REQUIRE(read_map(folder.write("a.geojson", R"({"type":"FeatureCollection",)" + feature)).attribution.empty());
+    REQUIRE(
+        read_map(folder.write("a.geojson", R"({"type":"FeatureCollection",)" + feature)).attribution.empty());
     REQUIRE(read_map(folder.write("b.geojson",
                                   R"({"type":"FeatureCollection","copyright":"The committee",)" + feature))
                 .attribution == "The committee");
@@ -190,6 +215,7 @@ TEST_CASE("nothing of a reading stays behind", "[osm]") {
     const TemporaryFolder folder;
     read_map(folder.write("export.osm", osm(hole + green + nodes)));
     int files = 0;
-    for (const auto& entry : std::filesystem::directory_iterator(folder.path())) files += entry.exists() ? 1 : 0;
+    for (const auto& entry : std::filesystem::directory_iterator(folder.path()))
+        files += entry.exists() ? 1 : 0;
     REQUIRE(files == 1);
 }

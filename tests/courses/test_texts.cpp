@@ -18,9 +18,9 @@ TEST_CASE("folding compares names without regard to case", "[texts]") {
     REQUIRE(folded("ΛΙΝΚΣ") == folded("λινκσ"));
     REQUIRE(folded("ГОЛЬФ Ё") == folded("гольф ё"));
     REQUIRE(folded("高尔夫") == "高尔夫");
-    REQUIRE(folded("\xC3") == "\xC3");      // cut off in a letter
-    REQUIRE(folded("\xC3(") == "\xC3(");    // no UTF-8
-    REQUIRE(folded("a×b") == "a×b");        // among letters but none
+    REQUIRE(folded("\xC3") == "\xC3");    // cut off in a letter
+    REQUIRE(folded("\xC3(") == "\xC3(");  // no UTF-8
+    REQUIRE(folded("a×b") == "a×b");      // among letters but none
 }
 
 TEST_CASE("lists, numbers and enumerations", "[texts]") {
@@ -103,12 +103,14 @@ TEST_CASE("tags packed in a string", "[texts]") {
     Tags cut;
     REQUIRE_FALSE(add_packed_tags(R"("golf"=>"tee","tee"=>"whi)", cut));
     REQUIRE(cut == Tags{{"golf", "tee"}});
-    for (const char* text : {"\"golf\"=>", "\"golf\"", "golf", "\"golf\"=>\"tee\" \"x\"", "{\"golf\":", "{", "[]", "=>"})
+    for (const char* text :
+         {"\"golf\"=>", "\"golf\"", "golf", "\"golf\"=>\"tee\" \"x\"", "{\"golf\":", "{", "[]", "=>"})
         REQUIRE_FALSE(add_packed_tags(text, cut));
 }
 
 TEST_CASE("field names are led back to keys", "[texts]") {
-    for (const char* field : {"golf:course:name", "GOLF_COURSE_NAME", "golf_cours", "golf:cours", "golf:cou_1"})
+    for (const char* field :
+         {"golf:course:name", "GOLF_COURSE_NAME", "golf_cours", "golf:cours", "golf:cou_1"})
         REQUIRE(tag_key(field, "Skerrymoor") == "golf:course:name");
     REQUIRE(tag_key("golf_cours", "18_hole") == "golf:course");
     REQUIRE(tag_key("golf_course", "Skerrymoor") == "golf:course");

@@ -121,8 +121,7 @@ TEST_CASE("what is not JSON is told with line and column") {
                        "not JSON at \"'right'\": texts and keys stand in plain double quotes");
     require_error_with(with("\"right\"", "\u201cright\u201d"), "texts and keys stand in plain double quotes");
     require_error_with(with("right\",", "right,"), "a text in quotes stays on one line");
-    require_error_with(with("14.2,", "14.2"),
-                       "not JSON at \"hand\": a comma or colon is missing before it");
+    require_error_with(with("14.2,", "14.2"), "not JSON at \"hand\": a comma or colon is missing before it");
     require_error_with(with("\"length_in\"", "length_in"), "line 4, column 43: not JSON at \"length_in\"");
     require_error_with(with("222", "NaN"), "line 5, column 32: not JSON at \"NaN\": numbers are written as");
     require_error_with(with("222", "-Infinity"),

@@ -79,7 +79,7 @@ TEST_CASE("a table that is too wide gives way in its elastic columns", "[text_ta
     table.add_row({"white", std::string(60, 'c'), "230"});
     CHECK(widest_line(table.text(40)) == 40);
     CHECK(table.text(40).find("white") != std::string::npos);
-    CHECK(widest_line(table.text(22)) == 22);  // 5 + 10 + 3 and gaps of two
+    CHECK(widest_line(table.text(22)) == 22);  // gaps of one, then the elastic column
     CHECK(widest_line(table.text(20)) == 20);  // gaps of one
     CHECK(widest_line(table.text(13)) == 13);  // 4 + 4 + 3 and gaps of one: the narrowest
     CHECK(widest_line(table.text(10)) == 13);
