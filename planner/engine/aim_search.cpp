@@ -45,19 +45,47 @@ std::vector<int> optima(const std::vector<Aim>& aims, double tee_value) {
     return rays;
 }
 
+// The lowest point of the parabola that fits the costs around an optimum best, within the rays given: the
+// noise of single rays averages out. The cheapest ray itself where the costs do not curve upward.
+int lowest_point(const std::vector<Aim>& aims, double tee_value) {
+    const double middle = 0.5 * (aims.front().ray + aims.back().ray);
+    const double half_width = std::max(0.5 * (aims.back().ray - aims.front().ray), 1.0);
+    // Evenly spaced rays make the fit's odd and even parts independent.
+    double n = 0.0, x2 = 0.0, x4 = 0.0, y = 0.0, xy = 0.0, x2y = 0.0;
+    for (const Aim& aim : aims) {
+        const double x = (aim.ray - middle) / half_width;
+        const double cost = aim.outcome.total(tee_value);
+        n += 1.0;
+        x2 += x * x;
+        x4 += x * x * x * x;
+        y += cost;
+        xy += x * cost;
+        x2y += x * x * cost;
+    }
+    const double curvature = (n * x2y - x2 * y) / (n * x4 - x2 * x2);
+    if (aims.size() < 4 || !(curvature > 0.0))
+        return std::ranges::min_element(aims, {}, [&](const Aim& a) { return a.outcome.total(tee_value); })
+            ->ray;
+    const double lowest = std::clamp(-0.5 * (xy / x2) / curvature, -1.0, 1.0);
+    return static_cast<int>(std::lround(middle + half_width * lowest));
+}
+
 int refined_ray(TeeFan& fan, const Contender& contender, const std::vector<int>& rays, int step,
                 double tee_value) {
     const auto [first, last] = contender.range;
     int best = rays.front();
     double least = std::numeric_limits<double>::infinity();
-    for (const int centre : rays)
-        for (int ray = std::max(first, centre - step); ray <= std::min(last, centre + step); ++ray) {
-            const double cost = fan.outcome(contender.shots->fine, ray).total(tee_value);
-            if (cost < least) {
-                least = cost;
-                best = ray;
-            }
+    for (const int centre : rays) {
+        std::vector<Aim> around;
+        for (int ray = std::max(first, centre - step); ray <= std::min(last, centre + step); ++ray)
+            around.push_back({ray, fan.outcome(contender.shots->fine, ray)});
+        const int lowest = lowest_point(around, tee_value);
+        const double cost = fan.outcome(contender.shots->fine, lowest).total(tee_value);
+        if (cost < least) {
+            least = cost;
+            best = lowest;
         }
+    }
     return best;
 }
 

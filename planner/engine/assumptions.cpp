@@ -114,7 +114,7 @@ const std::array constants{
              assumption},
     Constant{"aim_coarse_step", 0.6, deg, 0.05, 5.0, IN(engine, aim_coarse_step_rad),
              "step of the first fan of aims; the best are refined to fan_angle_step", assumption},
-    Constant{"lie_cell", 0.5, yd, 0.1, 5.0, IN(engine, lie_cell_m), "cell of the lie raster", assumption},
+    Constant{"lie_cell", 0.25, yd, 0.1, 5.0, IN(engine, lie_cell_m), "cell of the lie raster", assumption},
     Constant{"fan_ray_step", 0.5, yd, 0.1, 5.0, IN(engine, fan_ray_step_m),
              "cell of the tee fan along its rays", assumption},
     Constant{"fan_angle_step", 0.15, deg, 0.02, 2.0, IN(engine, fan_angle_step_rad),
