@@ -162,7 +162,7 @@ std::vector<std::string> round_row(const PlanView& view, std::size_t i) {
             length_number(hole.line.length(), view.units),
             isolated(name_text(hole.tee, 16)),
             club_cell(view, best),
-            sentence(aim_words(best, view.units)),
+            short_aim_words(best, view.units),
             sentence(fairway_cell(hole, best)),
             sentence(share_text(trouble_share(best))),
             fmt::format("{:.2f}", best.expected_strokes),

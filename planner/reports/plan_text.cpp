@@ -24,14 +24,6 @@ const std::string& club_of(const PlanView& view, const TeeChoice& choice) {
     return view.golfer.clubs.at(choice.club).name;
 }
 
-// The aim in a few words; the whole of it stands below the table.
-std::string short_aim(const TeeChoice& choice, DisplayUnits units) {
-    const double offset_m = choice.description.offset_m;
-    const std::string number = length_number(std::abs(offset_m), units);
-    if (number == "0") return "centre";
-    return fmt::format("{} {} {}", number, display_unit(units), offset_m < 0.0 ? "left" : "right");
-}
-
 double mown_share(const TeeChoice& choice) {
     return choice.lies[index_of(Lie::fairway)] + choice.lies[index_of(Lie::teeing_area)] +
            choice.lies[index_of(Lie::green)];
@@ -84,7 +76,7 @@ std::string holes_table(const PlanView& view) {
                                      fmt::format("{}{}", hole.par, hole.par_inferred ? "?" : ""),
                                      length_number(hole.line.length(), view.units),
                                      club_of(view, best),
-                                     short_aim(best, view.units),
+                                     short_aim_words(best, view.units),
                                      share_text(mown_share(best)),
                                      share_text(trouble_share(best)),
                                      length_number(best.leave_mean_m, view.units),

@@ -178,6 +178,11 @@ std::string aim_words(const TeeChoice& choice, DisplayUnits units) {
     return words;
 }
 
+std::string short_aim_words(const TeeChoice& choice, DisplayUnits units) {
+    const double offset_m = choice.description.offset_m;
+    return rounds_to_nothing(offset_m, units) ? "centre" : side_words(offset_m, units);
+}
+
 std::string verdict_words(const PlanView& view, std::size_t hole) {
     const HolePlan& plan = view.plan.holes.at(hole);
     const TeeChoice& best = plan.choices.at(plan.verdict.best);

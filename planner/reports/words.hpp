@@ -15,6 +15,9 @@ namespace landwidth {
 // "7 yd left of the centre line, at the left edge of the bunker 252 yd out".
 std::string aim_words(const TeeChoice& choice, DisplayUnits units);
 
+// The offset alone, for a column: "7 yd left", "centre".
+std::string short_aim_words(const TeeChoice& choice, DisplayUnits units);
+
 // The verdict of a hole in one or two sentences: club, aim, what happens to the ball, what the next club
 // costs.
 std::string verdict_words(const PlanView& view, std::size_t hole);
