@@ -30,6 +30,7 @@ thead .n { white-space: normal; }
 .scroll { overflow-x: auto; }
 .totals { width: auto; min-width: 24rem; }
 .chosen th, .chosen td { font-weight: 650; }
+.round td:nth-child(6) { white-space: nowrap; }
 .chosen th { color: var(--mark); }
 .tossup { font-style: italic; }
 a { color: inherit; }
@@ -112,7 +113,7 @@ footer { margin-top: 2rem; border-top: 1px solid var(--ink); padding-top: .6rem;
   .caution { font-size: 8.4pt; margin: .2rem 0; }
   .hole p { margin: .25rem 0; }
   .round { font-size: 8.2pt; }
-  .round td:nth-child(6) { width: 31%; }
+  .round td:nth-child(6) { width: auto; }
   .round td:nth-child(7) { white-space: normal; }
   .round td, .round th { padding: .12rem .3rem; }
   tr, li, p, h2, h3 { break-inside: avoid; }
