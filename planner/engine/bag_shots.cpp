@@ -16,7 +16,7 @@ namespace {
 // replicates together are the answer.
 constexpr int coarse_log2_points = 9;
 constexpr int fine_log2_points = 11;
-constexpr int replicate_log2_points = 11;
+constexpr int replicate_log2_points = 12;
 constexpr std::uint64_t replicate_count = 8;
 constexpr int draw_log2_points = 8;
 ClubShots club_shots(const ShotPattern& pattern, std::size_t club, const EngineAssumptions& a) {

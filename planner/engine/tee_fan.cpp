@@ -23,6 +23,14 @@ constexpr int rows_at_a_time = 64;
 // No ball rests further from the tee, whatever the tail of its pattern says.
 constexpr double furthest_m = Yards{600.0}.metres();
 
+// Cells of neighbouring rays are set against each other, so that an edge of the ground that runs across many
+// rays (the front of a green) is not misread on all of them alike. Golden-ratio steps spread evenly; `turn`
+// counts rays from the forward one, on either side alike.
+float phase_of(int turn) {
+    const double phase = turn * std::numbers::phi;
+    return static_cast<float>(phase - std::floor(phase));
+}
+
 bool stops_a_ball(Lie lie) {
     return lie == Lie::bunker || is_penalty_area(lie);
 }
@@ -83,12 +91,14 @@ int TeeFan::ray_near(double bearing) const {
 const TeeFan::Ray& TeeFan::ray_for(const FanShots& shots, const FanShots::OnRay& group, int aim_ray) {
     const int turned = (aim_ray + group.ray) % rays_;
     Ray& ray = fan_[static_cast<std::size_t>(turned < 0 ? turned + rays_ : turned)];
+    if (ray.cells.empty())
+        ray.phase = phase_of(std::min(turned < 0 ? -turned : turned, rays_ - std::abs(turned)));
     // The shots of a group are in order of distance: the last may run furthest.
     const float furthest = shots.shots[group.end - 1].row + shots.longest_run_rows;
-    const int needed = std::min(static_cast<int>(std::min(furthest, 1e6F)) + 2, most_rows_);
+    const int needed = std::min(static_cast<int>(std::min(furthest, 1e6F)) + 3, most_rows_);
     if (static_cast<int>(ray.cells.size()) < needed) {
         const int rounded_up = (needed + rows_at_a_time - 1) / rows_at_a_time * rows_at_a_time;
-        make_ray(ray, along_bearing(bearing_of(aim_ray + group.ray)), std::min(rounded_up, most_rows_));
+        extend_ray(ray, along_bearing(bearing_of(aim_ray + group.ray)), std::min(rounded_up, most_rows_));
     }
     return ray;
 }
@@ -115,27 +125,28 @@ TeeFan::Cell TeeFan::ball_at_rest(Point place, Point last_in_bounds, Lie lie) co
     return cell;
 }
 
-void TeeFan::make_ray(Ray& ray, Point direction, int rows) const {
-    ray.cells.assign(static_cast<std::size_t>(rows), Cell{});
-    ray.penalty_runs.clear();
-    Point last_in_bounds = tee_;
-    int run_start = 0;
-    Lie run_lie = Lie::rough;
+void TeeFan::extend_ray(Ray& ray, Point direction, int rows) const {
+    const int made = static_cast<int>(ray.cells.size());
+    ray.cells.resize(static_cast<std::size_t>(rows));
+    // A penalty area that the old end cut short goes on.
+    if (!ray.penalty_runs.empty() && ray.penalty_runs.back().to == made) ray.penalty_runs.pop_back();
+    const std::size_t settled_runs = ray.penalty_runs.size();
+    if (made == 0) ray.last_in_bounds = tee_;
     const auto end_run = [&](int row) {
-        if (is_penalty_area(run_lie))
-            ray.penalty_runs.push_back(penalty_run(run_start, row, direction, run_lie));
+        if (is_penalty_area(ray.run_lie)) ray.penalty_runs.push_back(penalty_run(ray, row, direction));
     };
-    for (int row = 0; row < rows; ++row) {
-        const Point place = tee_ + (row + 0.5) * row_step_ * direction;
+    for (int row = made; row < rows; ++row) {
+        const Point place = tee_ + (row + 0.5 - double{ray.phase}) * row_step_ * direction;
         const Lie lie = ground_.lies.at(place);
-        if (lie != run_lie) {
+        if (lie != ray.run_lie) {
             end_run(row);
-            run_start = row;
-            run_lie = lie;
+            ray.run_start = row;
+            ray.run_lie = lie;
         }
-        ray.cells[static_cast<std::size_t>(row)] =
-            is_penalty_area(lie) ? Cell{0.0F, 0.0F, 0.0F, 0, lie} : ball_at_rest(place, last_in_bounds, lie);
-        if (lie != Lie::out_of_bounds) last_in_bounds = place;
+        ray.cells[static_cast<std::size_t>(row)] = is_penalty_area(lie)
+                                                       ? Cell{0.0F, 0.0F, 0.0F, 0, lie}
+                                                       : ball_at_rest(place, ray.last_in_bounds, lie);
+        if (lie != Lie::out_of_bounds) ray.last_in_bounds = place;
     }
     end_run(rows);
     int stop = rows - 1;
@@ -144,14 +155,15 @@ void TeeFan::make_ray(Ray& ray, Point direction, int rows) const {
         if (stops_a_ball(cell.lie)) stop = row;
         cell.stop = static_cast<std::uint16_t>(stop);
     }
-    for (const PenaltyRun& run : ray.penalty_runs)
-        apply(run, ray);
+    for (std::size_t run = settled_runs; run < ray.penalty_runs.size(); ++run)
+        apply(ray.penalty_runs[run], ray);
 }
 
-TeeFan::PenaltyRun TeeFan::penalty_run(int from, int to, Point direction, Lie colour) const {
-    const Point crossing = tee_ + from * row_step_ * direction;
-    const std::optional<Drop> drop = penalty_area_relief(ground_, colour, crossing);
-    return {from, to,
+TeeFan::PenaltyRun TeeFan::penalty_run(const Ray& ray, int to, Point direction) const {
+    const double from_m = std::max(0.0, (ray.run_start - double{ray.phase}) * row_step_);
+    const Point crossing = tee_ + from_m * direction;
+    const std::optional<Drop> drop = penalty_area_relief(ground_, ray.run_lie, crossing);
+    return {ray.run_start, to,
             drop ? static_cast<float>(1.0 + drop->strokes) : std::numeric_limits<float>::infinity()};
 }
 
@@ -181,8 +193,8 @@ bool TeeFan::settle(double tee_value) {
 const TeeFan::Cell& TeeFan::resting_cell(const Ray& ray, const FanShots& shots, const FanShots::Shot& shot) {
     const Cell* cells = ray.cells.data();
     const int last = static_cast<int>(ray.cells.size()) - 1;
-    const Cell& landed = cells[std::min(static_cast<int>(shot.row), last)];
-    const int rolled = static_cast<int>(shot.row + shots.run_rows[index_of(landed.lie)]);
+    const Cell& landed = cells[std::min(static_cast<int>(shot.row + ray.phase), last)];
+    const int rolled = static_cast<int>(shot.row + ray.phase + shots.run_rows[index_of(landed.lie)]);
     return cells[std::min(rolled, int{landed.stop})];
 }
 

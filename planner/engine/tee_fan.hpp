@@ -92,15 +92,20 @@ class TeeFan {
         float drop_strokes;  // penalty included; infinite when only stroke and distance is left
     };
     struct Ray {
-        std::vector<Cell> cells;
+        std::vector<Cell> cells;  // cell i: from i - phase to i + 1 - phase steps from the tee
+        float phase = 0.0F;
         std::vector<PenaltyRun> penalty_runs;
+        // Where the last cell made leaves off: the stretch of one lie it belongs to.
+        Point last_in_bounds;
+        int run_start = 0;
+        Lie run_lie = Lie::rough;
     };
 
     // The ray with at least the cells that these shots can reach.
     const Ray& ray_for(const FanShots& shots, const FanShots::OnRay& group, int aim_ray);
-    void make_ray(Ray& ray, Point direction, int rows) const;
+    void extend_ray(Ray& ray, Point direction, int rows) const;
     Cell ball_at_rest(Point place, Point last_in_bounds, Lie lie) const;
-    PenaltyRun penalty_run(int from, int to, Point direction, Lie colour) const;
+    PenaltyRun penalty_run(const Ray& ray, int to, Point direction) const;
     bool apply(const PenaltyRun& run, Ray& ray) const;
     static const Cell& resting_cell(const Ray& ray, const FanShots& shots, const FanShots::Shot& shot);
 
