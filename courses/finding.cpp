@@ -17,6 +17,18 @@ std::vector<std::string> holes_in_order(const std::vector<Finding>& findings) {
 
 }  // namespace
 
+std::string_view severity_name(Severity severity) {
+    switch (severity) {
+        case Severity::error:
+            return "error";
+        case Severity::warning:
+            return "warning";
+        case Severity::note:
+            return "note";
+    }
+    return "note";
+}
+
 void sort_findings(std::vector<Finding>& findings) {
     const std::vector<std::string> holes = holes_in_order(findings);
     const auto place_of = [&holes](const Finding& finding) {

@@ -3,6 +3,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "geometry/plane_frame.hpp"
@@ -15,6 +16,9 @@ enum class Severity {
     warning,  // planned, but on something repaired, dropped or doubtful
     note,     // inferred in the ordinary way
 };
+
+// "error", "warning", "note".
+std::string_view severity_name(Severity severity);
 
 struct Finding {
     Severity severity = Severity::note;

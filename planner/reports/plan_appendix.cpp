@@ -20,18 +20,6 @@ std::string list_of(const std::vector<std::string>& sentences) {
     return html + "</ul>\n";
 }
 
-std::string_view severity_name(Severity severity) {
-    switch (severity) {
-        case Severity::error:
-            return "error";
-        case Severity::warning:
-            return "warning";
-        case Severity::note:
-            return "note";
-    }
-    return "";
-}
-
 std::string details(std::string_view summary, const std::string& inside) {
     return fmt::format("<details>\n<summary>{}</summary>\n{}</details>\n", summary, inside);
 }

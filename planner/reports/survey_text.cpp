@@ -85,18 +85,6 @@ std::string summary(const SurveyTotals& totals, DisplayUnits units) {
 
 }  // namespace
 
-std::string_view severity_name(Severity severity) {
-    switch (severity) {
-        case Severity::error:
-            return "error";
-        case Severity::warning:
-            return "warning";
-        case Severity::note:
-            return "note";
-    }
-    return "note";
-}
-
 SurveyTotals survey_totals(const Course& course, const std::vector<HoleSurvey>& surveys) {
     SurveyTotals totals;
     for (const Hole& hole : course.holes) {

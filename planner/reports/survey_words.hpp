@@ -1,16 +1,12 @@
 // What the forms of a survey share.
 #pragma once
 
-#include <string_view>
 #include <vector>
 
 #include "courses/course.hpp"
 #include "courses/hole_survey.hpp"
 
 namespace landwidth {
-
-// "error", "warning", "note".
-std::string_view severity_name(Severity severity);
 
 struct SurveyTotals {
     int holes = 0;

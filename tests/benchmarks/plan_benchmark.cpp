@@ -62,9 +62,12 @@ void making_the_bag_ready(benchmark::State& state) {
 }
 BENCHMARK(making_the_bag_ready)->Apply(every_golfer);
 
+// What a hole works out when first asked for is there already: see cutting_out_the_lies.
 void planning_all_holes(benchmark::State& state) {
     const Course& course = demo_course();
-    const DemoGolfer& golfer = demo_golfer(golfer_of(state));
+    const std::size_t number = golfer_of(state);
+    const DemoGolfer& golfer = demo_golfer(number);
+    demo_plan(number);
     for ([[maybe_unused]] auto iteration : state)
         benchmark::DoNotOptimize(plan_round(course, golfer.golfer, golfer.request));
 }
@@ -73,7 +76,9 @@ BENCHMARK(planning_all_holes)->Apply(every_golfer);
 // One hole after the other, without what is made once for a round.
 void planning_all_holes_on_one_thread(benchmark::State& state) {
     const Course& course = demo_course();
-    const DemoGolfer& golfer = demo_golfer(golfer_of(state));
+    const std::size_t number = golfer_of(state);
+    const DemoGolfer& golfer = demo_golfer(number);
+    demo_plan(number);
     for ([[maybe_unused]] auto iteration : state)
         for (const Hole& hole : course.holes)
             benchmark::DoNotOptimize(
@@ -104,6 +109,21 @@ void rastering_the_lies(benchmark::State& state) {
     state.SetItemsProcessed(cells);
 }
 BENCHMARK(rastering_the_lies)->Unit(benchmark::kMillisecond)->UseRealTime();
+
+// The exact polygons of all lies of all holes, which the layers and the page draw; a plan does without.
+void cutting_out_the_lies(benchmark::State& state) {
+    const MapData map = read_map(map_path());
+    const MapAssumptions assumptions = default_assumptions().map;
+    for ([[maybe_unused]] auto iteration : state) {
+        state.PauseTiming();
+        const Course course = assemble_course(map, {}, assumptions);
+        state.ResumeTiming();
+        for (const Hole& hole : course.holes)
+            for (const Lie lie : all_lies)
+                benchmark::DoNotOptimize(hole.lies.region(lie));
+    }
+}
+BENCHMARK(cutting_out_the_lies)->Unit(benchmark::kMillisecond)->UseRealTime();
 
 // Every aim of the first fan of every choice on one hole, coarse shots; with all rays made already, or not.
 std::int64_t fan_of_aims(HoleGround& ground, const DemoGolfer& golfer, const HolePlan& plan) {

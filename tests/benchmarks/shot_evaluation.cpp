@@ -47,8 +47,8 @@ HoleGround::HoleGround(const Hole& hole, const DemoGolfer& golfer, const Finenes
       field_(golfer.strokes, hole.line, hole.lies.extent()),
       relief_{raster_, field_, hole.line.pin(), club_length(golfer.golfer, assumptions_),
               assumptions_.back_on_line_reach_m},
-      fan_(relief_, hole.line.tee(), forward_of(hole), golfer.bag.reach_m,
-           field_.strokes(hole.line.tee(), Lie::teeing_area), golfer.request.local_rule_e5, assumptions_) {}
+      fan_(relief_, hole.line.tee(), forward_of(hole), field_.strokes(hole.line.tee(), Lie::teeing_area),
+           golfer.request.local_rule_e5, assumptions_) {}
 
 double HoleGround::strokes(const HolePlan& plan, const TeeChoice& choice, const std::vector<FanShots>& sets) {
     const double tee_value = plan.choices[plan.verdict.best].expected_strokes;
