@@ -176,7 +176,8 @@ void Drawing::draw_club(const DrawnClub& club, std::string_view css_class) {
 
 void Drawing::draw_landing_width() {
     const auto& landing = best_.choice.landing;
-    if (!landing) return;
+    // On a par 3 the fairway is no target, and what there is of it is an apron.
+    if (!landing || hole_.par == 3) return;
     contents_.landing_width = true;
     const Point across = to_the_right(along_bearing(best_.choice.aim));
     const Point left = sheet_.to_sheet(best_.choice.aim_point + landing->left_m * across);

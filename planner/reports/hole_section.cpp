@@ -29,7 +29,7 @@ std::vector<std::string> choice_row(const PlanView& view, const Hole& hole, cons
     const double more = choice.expected_strokes - best.expected_strokes;
     const Lie wanted = hole.par == 3 ? Lie::green : Lie::fairway;
     std::vector<std::string> cells{
-        isolated(name_text(view.golfer.clubs.at(choice.club).name, 18)),
+        isolated(name_text(view.golfer.clubs.at(choice.club).name, 15)),
         fmt::format("{:.2f}", choice.expected_strokes),
         &choice == &best ? std::string("best") : fmt::format("{:+.2f}", more),
         lie_bar(choice),
@@ -104,7 +104,8 @@ std::string hole_section(const PlanView& view, std::size_t index) {
         "<h2 id=\"{0}-h\">Hole {2}{3}</h2>\n<p "
         "class=\"facts\">{4}</p>\n{5}{6}{7}{8}{9}{10}</div>\n</section>\n",
         id, map.svg, isolated(name_text(hole.ref, 20)), name, sentence(facts(view, hole)),
-        paragraph("verdict", verdict_words(view, index)), paragraph("why", why_not_driver_words(view, index)),
+        paragraph("verdict", verdict_words(view, index)),
+        hole.par == 3 ? std::string() : paragraph("why", why_not_driver_words(view, index)),
         paragraph("sure", certainty_words(view.plan.holes.at(index))), choices_table(view, index),
         cautions(view, index), map.legend);
 }

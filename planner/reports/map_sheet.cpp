@@ -9,7 +9,7 @@ namespace {
 
 // Two sheets of this height stand on one page of A4; wider ones would leave no room for the words beside.
 constexpr double tallest_px = 488.0;
-constexpr double widest_px = 264.0;
+constexpr double widest_px = 254.0;
 constexpr double narrowest_px = 168.0;
 // A short hole is not blown up beyond this, or a green would fill the page.
 constexpr double largest_px_per_m = 2.2;

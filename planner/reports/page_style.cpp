@@ -114,7 +114,6 @@ footer { margin-top: 2rem; border-top: 1px solid var(--ink); padding-top: .6rem;
   .hole p { margin: .25rem 0; }
   .round { font-size: 8.2pt; }
   .round td:nth-child(6) { width: auto; }
-  .round td:nth-child(7) { white-space: normal; }
   .round td, .round th { padding: .12rem .3rem; }
   tr, li, p, h2, h3 { break-inside: avoid; }
   h2, h3 { break-after: avoid; }

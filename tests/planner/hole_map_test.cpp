@@ -226,6 +226,14 @@ TEST_CASE("the legend names what is on the map and nothing else", "[map]") {
     CHECK_FALSE(holds(second, "landing width"));
 }
 
+TEST_CASE("a par 3 has no landing width on its map", "[map]") {
+    fixture::PlanFixture made = fixture::two_holes();
+    made.plan.holes[1].choices[0].landing = FairwayCut{-5.0, 4.0};
+    const HoleMap map = hole_map(made.view(), 1, "h");
+    CHECK(map.svg.find("10 yd") == std::string::npos);
+    CHECK(map.legend.find("landing width") == std::string::npos);
+}
+
 TEST_CASE("coordinates have one decimal at most", "[map]") {
     CHECK(px(0.0) == "0");
     CHECK(px(-0.04) == "0");

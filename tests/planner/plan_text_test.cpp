@@ -52,8 +52,8 @@ std::string row_of(const std::string& text, const std::string& start) {
 TEST_CASE("a row says club, aim, outcome and cost", "[plan_text]") {
     const std::string text = plan_text(two_holes().view());
     const std::string first = row_of(text, "1");
-    for (const char* part : {"4", "406", "3-wood", "7 yd left", "58 %", "13 %", "178", "4.61",
-                             "+0.08 driver", "83 %"}) {
+    for (const char* part :
+         {"4", "406", "3-wood", "7 yd left", "58 %", "13 %", "178", "4.61", "+0.08 driver", "83 %"}) {
         CAPTURE(first, part);
         CHECK(has(first, part));
     }
