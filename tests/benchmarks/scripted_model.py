@@ -66,19 +66,6 @@ class Line:
             least = np.minimum(least, detour + aside)
         return straight + np.maximum(0, least - nearest)
 
-    def aside(self, x: float, y: float) -> float:
-        """How far a place is off the line; before the tee and beyond the pin the line goes on straight."""
-        nearest, offset = math.inf, 0.0
-        for i, (vertex, leg, length) in enumerate(zip(self.v, self.legs, self.lengths)):
-            along = ((x - vertex[0]) * leg[0] + (y - vertex[1]) * leg[1]) / length**2
-            kept = min(1.0, max(0.0, along))
-            away = math.hypot(x - vertex[0] - kept * leg[0], y - vertex[1] - kept * leg[1])
-            if away < nearest:
-                nearest = offset = away
-                if (along < 0 and i == 0) or (along > 1 and i == len(self.legs) - 1):
-                    offset = abs((x - vertex[0]) * leg[1] - (y - vertex[1]) * leg[0]) / length
-        return offset
-
 
 class Field:
     """Expected strokes to hole out from a lie at a distance left, for one golfer."""

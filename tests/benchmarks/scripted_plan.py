@@ -129,61 +129,32 @@ class HolePlanner:
         self.evenly = options.balls == "even"
         self.patterns = sensible(hole, patterns, assume)
         self.forward, self.first, self.last, self.step = aims(hole, max(p.total for p in patterns), assume)
-        self.stride = round(assume["aim_coarse_step"] / assume["fan_angle_step"])
         bearings = [self.forward + i * self.step for i in (self.first, self.last)]
         self.ground = Ground(hole.line, hole.shapes, field, hole.plane, club_length, assume,
                              (bearings[0] - AROUND_AIMS, bearings[1] + AROUND_AIMS))
         tee = hole.line.v[0]
         self.tee = float(field.strokes("fairway", hole.line.left(tee[:1], tee[1:]))[0])
 
-    def rays_of(self, pattern: Pattern) -> tuple[int, int]:
-        """The first and last aim whose landing place stays in the hole's corridor."""
-        def outside(ray: int) -> bool:
-            bearing, tee = self.forward + ray * self.step, self.hole.line.v[0]
-            x, y = tee[0] + pattern.carry * math.sin(bearing), tee[1] + pattern.carry * math.cos(bearing)
-            return self.hole.line.aside(x, y) > self.assume["aim_corridor"] * YARD
-
-        first, last = self.first, self.last
-        middle = min(max(0, first), last)
-        while first < middle and outside(first):
-            first += 1
-        while last > middle and outside(last):
-            last -= 1
-        return first, last
-
-    def coarse_aims(self, pattern: Pattern, first: int, last: int) -> list[int]:
+    def coarse_aims(self, pattern: Pattern) -> list[int]:
         """Local minima of a coarse fan: the best three within 0.03 strokes of the best."""
         shots = Shots(self.ground, pattern, self.options.coarse, self.evenly, 1)
-        rays = range(first, last + 1, self.stride)
+        stride = round(self.assume["aim_coarse_step"] / self.assume["fan_angle_step"])
+        rays = range(self.first, self.last + 1, stride)
         cost = [shots.expected(self.forward + ray * self.step, self.tee) for ray in rays]
         padded = [math.inf, *cost, math.inf]
         least = sorted((c, ray) for i, (c, ray) in enumerate(zip(cost, rays)) if c <= padded[i] and c <= padded[i + 2])
         return [ray for c, ray in least[:3] if c <= least[0][0] + 0.03]
 
-    def fine_aim(self, pattern: Pattern, centres: list[int], first: int, last: int) -> tuple[int, float]:
-        """The low point of the parabola through the rays around the best coarse ones, and the standard deviation
-        of strokes among the balls there."""
+    def fine_aim(self, pattern: Pattern, centres: list[int]) -> tuple[int, float]:
+        """The best ray around the coarse ones, and the standard deviation of strokes among the balls there."""
         shots = Shots(self.ground, pattern, self.options.fine, self.evenly, 2)
-        known: dict[int, float] = {}
-
-        def cost(ray: int) -> float:
-            if ray not in known:
-                known[ray] = shots.expected(self.forward + ray * self.step, self.tee)
-            return known[ray]
-
-        lows = []
-        for centre in centres:
-            rays = range(max(first, centre - self.stride), min(last, centre + self.stride) + 1)
-            costs = [cost(ray) for ray in rays]
-            low = rays[int(np.argmin(costs))]
-            if len(rays) >= 4:
-                curve, slope, _ = np.polyfit(np.array(rays) - centre, costs, 2)
-                if curve > 0:
-                    low = min(max(centre + round(-slope / (2 * curve)), rays[0]), rays[-1])
-            lows.append(low)
-        best = min(lows, key=cost)
+        stride = round(self.assume["aim_coarse_step"] / self.assume["fan_angle_step"])
+        rays = sorted({ray for centre in centres for ray in range(centre - stride, centre + stride + 1)
+                       if self.first <= ray <= self.last})
+        cost = {ray: shots.expected(self.forward + ray * self.step, self.tee) for ray in rays}
+        best = min(rays, key=cost.__getitem__)
         balls = shots.strokes(shots.hit(self.forward + best * self.step), self.tee)
-        return best, math.sqrt(float(shots.weight @ (balls - cost(best)) ** 2))
+        return best, math.sqrt(float(shots.weight @ (balls - cost[best]) ** 2))
 
     def final(self, pattern: Pattern, bearing: float, count: int):
         """Independent sets of balls at one aim, as a function of the value of the tee."""
@@ -194,8 +165,7 @@ class HolePlanner:
     def plan(self) -> list[Tried]:
         found = []
         for pattern in self.patterns:
-            rays = self.rays_of(pattern)
-            ray, deviation = self.fine_aim(pattern, self.coarse_aims(pattern, *rays), *rays)
+            ray, deviation = self.fine_aim(pattern, self.coarse_aims(pattern))
             count = self.options.final
             if not self.evenly:
                 count = math.ceil((deviation / self.options.accuracy) ** 2)
@@ -220,8 +190,7 @@ def compare(hole: Hole, planner: HolePlanner, tried: list[Tried], theirs: dict, 
     differences, worst = [], 0.0
     for choice in theirs["choices"][:2]:
         pattern = next(p for p in planner.patterns if p.name == choice["club"])
-        turn = math.remainder(math.radians(choice["aim_bearing_deg"]) - planner.forward, math.tau)
-        mean, error = planner.at(pattern, planner.forward + turn, tee, count)
+        mean, error = planner.at(pattern, math.radians(choice["aim_bearing_deg"]), tee, count)
         differences.append(choice["expected_strokes"] - mean)
         worst = max(worst, abs(differences[-1]) / math.hypot(error, choice["standard_error"]), key=abs)
     same = next(t for t in tried if t.pattern.name == verdict["club"])
