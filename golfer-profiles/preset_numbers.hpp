@@ -47,7 +47,7 @@ struct Scatter {
 Scatter scatter_for(double handicap_index);
 
 // A mishit, as shares of the usual shot of the same club. Assumptions.
-inline constexpr double mishit_carry_share = 0.75;
+inline constexpr double mishit_carry_share = 0.60;
 inline constexpr double mishit_carry_sd_share = 0.12;  // of the usual carry
 inline constexpr double mishit_direction_ratio = 1.5;  // of its direction sd to the usual shot's
 

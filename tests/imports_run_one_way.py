@@ -1,5 +1,8 @@
 #!/usr/bin/env python3
-"""Checks that includes between the rooms run one way: imports_run_one_way.py ROOT"""
+"""Checks that includes between the rooms run one way: imports_run_one_way.py ROOT
+
+A folder inside a room belongs to the room.
+"""
 
 import pathlib
 import re
@@ -21,10 +24,10 @@ def main():
     read = 0
     wrong = []
     for room, allowed in MAY_USE.items():
-        for file in sorted([*(root / room).glob("*.cpp"), *(root / room).glob("*.hpp")]):
+        for file in sorted([*(root / room).rglob("*.cpp"), *(root / room).rglob("*.hpp")]):
             read += 1
             for used in INCLUDE.findall(file.read_text(encoding="utf-8")):
-                if used not in allowed:
+                if not any(used == other or used.startswith(other + "/") for other in allowed):
                     wrong.append(f"{file.relative_to(root)} includes from {used}")
     print("\n".join(wrong))
     print(f"{read} files read, {len(wrong)} wrong includes")

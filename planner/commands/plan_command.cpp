@@ -44,9 +44,15 @@ void PlanCommand::setup(CLI::App& app) {
     app.add_option("PROFILE", profile_, "the golfer: a profile file (landwidth profile new makes one)")
         ->required();
     app.add_option("--field", field_,
-                   "what a place on the hole is worth: published (the tour table with a handicap adjustment)")
+                   "what a place on the hole is worth: personal (solved for the golfer's own clubs) or published "
+                   "(the tour table with a handicap adjustment)")
         ->type_name("FIELD")
-        ->check(CLI::IsMember({"published"}).description(""))
+        ->check(CLI::IsMember({"personal", "published"}).description(""))
+        ->capture_default_str();
+    app.add_option("--aim-for", aim_for_,
+                   "what the golfer wants: strokes (the fewest), stableford (points), par-or-better (its chance)")
+        ->type_name("AIM")
+        ->check(CLI::IsMember({"strokes", "stableford", "par-or-better"}).description(""))
         ->capture_default_str();
     app.add_option("--local-rule", local_rule_,
                    "Model Local Rule in force: E-5 (out of bounds and lost balls)")
@@ -68,6 +74,14 @@ int PlanCommand::run(std::ostream& out, std::ostream& err) {
     for (const std::string& text : assumed_)
         override_assumption(request.assumptions, text);
     request.local_rule_e5 = !local_rule_.empty();
+    request.field = field_ == "published" ? FieldKind::published : FieldKind::personal;
+    request.aim_for = aim_for_ == "stableford"      ? AimFor::stableford
+                      : aim_for_ == "par-or-better" ? AimFor::par_or_better
+                                                    : AimFor::strokes;
+    if (request.field == FieldKind::published && request.aim_for != AimFor::strokes)
+        throw UsageError(fmt::format(
+            "--aim-for {}: the published table knows mean strokes alone; leave out --field published", aim_for_));
+    request.cost_maps = output_.format() == "html";
 
     const ProfileReading profile = read_profile(profile_);
     const Course course = course_.read(request.assumptions.map);

@@ -20,7 +20,8 @@ class PlanCommand : public Command {
     CourseOptions course_;
     OutputOptions output_;
     std::filesystem::path profile_;
-    std::string field_ = "published";
+    std::string field_ = "personal";
+    std::string aim_for_ = "strokes";
     std::string local_rule_;
     std::vector<std::string> assumed_;
 };

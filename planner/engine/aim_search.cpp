@@ -29,8 +29,8 @@ std::vector<Aim> coarse_fan(TeeFan& fan, const Contender& contender, int step) {
 }
 
 // Rays of the coarse fan no dearer than their neighbours, the best first.
-std::vector<int> optima(const std::vector<Aim>& aims, double tee_value) {
-    const auto cost = [&](std::size_t i) { return aims[i].outcome.total(tee_value); };
+std::vector<int> optima(const std::vector<Aim>& aims, double replay_cost) {
+    const auto cost = [&](std::size_t i) { return aims[i].outcome.total(replay_cost); };
     std::vector<std::size_t> found;
     for (std::size_t i = 0; i < aims.size(); ++i) {
         const bool below_left = i == 0 || cost(i) <= cost(i - 1);
@@ -47,14 +47,14 @@ std::vector<int> optima(const std::vector<Aim>& aims, double tee_value) {
 
 // The lowest point of the parabola that fits the costs around an optimum best, within the rays given: the
 // noise of single rays averages out. The cheapest ray itself where the costs do not curve upward.
-int lowest_point(const std::vector<Aim>& aims, double tee_value) {
+int lowest_point(const std::vector<Aim>& aims, double replay_cost) {
     const double middle = 0.5 * (aims.front().ray + aims.back().ray);
     const double half_width = std::max(0.5 * (aims.back().ray - aims.front().ray), 1.0);
     // Evenly spaced rays make the fit's odd and even parts independent.
     double n = 0.0, x2 = 0.0, x4 = 0.0, y = 0.0, xy = 0.0, x2y = 0.0;
     for (const Aim& aim : aims) {
         const double x = (aim.ray - middle) / half_width;
-        const double cost = aim.outcome.total(tee_value);
+        const double cost = aim.outcome.total(replay_cost);
         n += 1.0;
         x2 += x * x;
         x4 += x * x * x * x;
@@ -64,14 +64,14 @@ int lowest_point(const std::vector<Aim>& aims, double tee_value) {
     }
     const double curvature = (n * x2y - x2 * y) / (n * x4 - x2 * x2);
     if (aims.size() < 4 || !(curvature > 0.0))
-        return std::ranges::min_element(aims, {}, [&](const Aim& a) { return a.outcome.total(tee_value); })
+        return std::ranges::min_element(aims, {}, [&](const Aim& a) { return a.outcome.total(replay_cost); })
             ->ray;
     const double lowest = std::clamp(-0.5 * (xy / x2) / curvature, -1.0, 1.0);
     return static_cast<int>(std::lround(middle + half_width * lowest));
 }
 
 int refined_ray(TeeFan& fan, const Contender& contender, const std::vector<int>& rays, int step,
-                double tee_value) {
+                double replay_cost) {
     const auto [first, last] = contender.range;
     int best = rays.front();
     double least = std::numeric_limits<double>::infinity();
@@ -79,8 +79,8 @@ int refined_ray(TeeFan& fan, const Contender& contender, const std::vector<int>&
         std::vector<Aim> around;
         for (int ray = std::max(first, centre - step); ray <= std::min(last, centre + step); ++ray)
             around.push_back({ray, fan.outcome(contender.shots->fine, ray)});
-        const int lowest = lowest_point(around, tee_value);
-        const double cost = fan.outcome(contender.shots->fine, lowest).total(tee_value);
+        const int lowest = lowest_point(around, replay_cost);
+        const double cost = fan.outcome(contender.shots->fine, lowest).total(replay_cost);
         if (cost < least) {
             least = cost;
             best = lowest;
@@ -89,72 +89,79 @@ int refined_ray(TeeFan& fan, const Contender& contender, const std::vector<int>&
     return best;
 }
 
-AimedClub aimed(TeeFan& fan, const ClubShots& club, int ray, double tee_value) {
+double cost_from_tee(const Outcome& outcome, ReplayCost replay_cost) {
+    return replay_cost ? outcome.total(*replay_cost) : outcome.solved();
+}
+
+}  // namespace
+
+AimedClub aimed_club(TeeFan& fan, const ClubShots& club, int ray, double replay_cost) {
     AimedClub result{club.club, ray, {}, 0.0};
     const auto n = static_cast<double>(club.replicates.size());
     double squares = 0.0;
     std::vector<double> totals;
     for (const FanShots& shots : club.replicates) {
         const Outcome outcome = fan.outcome(shots, ray);
-        result.outcome.strokes += outcome.strokes / n;
+        result.outcome.cost += outcome.cost / n;
         result.outcome.replay += outcome.replay / n;
-        totals.push_back(outcome.total(tee_value));
+        totals.push_back(outcome.total(replay_cost));
     }
-    const double mean = result.outcome.total(tee_value);
+    const double mean = result.outcome.total(replay_cost);
     for (const double total : totals)
         squares += (total - mean) * (total - mean);
     result.standard_error = std::sqrt(squares / (n * (n - 1.0)));
     return result;
 }
 
-}  // namespace
-
-double solved_tee_value(std::span<const AimedClub> clubs) {
+double tee_cost(std::span<const AimedClub> clubs, ReplayCost replay_cost) {
     double least = std::numeric_limits<double>::infinity();
     for (const AimedClub& club : clubs)
-        least = std::min(least, club.outcome.solved());
+        least = std::min(least, cost_from_tee(club.outcome, replay_cost));
     return least;
 }
 
-AimSearch search_aims(TeeFan& fan, std::span<const Contender> contenders, int coarse_rays) {
+AimSearch search_aims(TeeFan& fan, std::span<const Contender> contenders, int coarse_rays,
+                      ReplayCost replay_cost) {
     std::vector<std::vector<Aim>> fans;
-    double tee_value = std::numeric_limits<double>::infinity();
+    double cost = std::numeric_limits<double>::infinity();
     for (const Contender& contender : contenders) {
         fans.push_back(coarse_fan(fan, contender, coarse_rays));
         for (const Aim& aim : fans.back())
-            tee_value = std::min(tee_value, aim.outcome.solved());
+            cost = std::min(cost, cost_from_tee(aim.outcome, replay_cost));
     }
-    AimSearch search{{}, tee_value};
+    // Playing again counts the stroke and the penalty.
+    const auto again = [&](double tee) { return replay_cost.value_or(2.0 + tee); };
+    AimSearch search{{}, again(cost)};
     // A change of V can change which penalty-area balls go back to the tee, and that the aims; it settles at
     // once unless a drop and the tee are worth nearly the same.
     for (int round = 0; round < most_rounds; ++round) {
-        fan.settle(search.tee_value);
+        fan.settle(search.replay_cost);
         search.clubs.clear();
         for (std::size_t i = 0; i < contenders.size(); ++i) {
-            const std::vector<int> rays = optima(fans[i], search.tee_value);
-            const int ray = refined_ray(fan, contenders[i], rays, coarse_rays, search.tee_value);
-            search.clubs.push_back(aimed(fan, *contenders[i].shots, ray, search.tee_value));
+            const std::vector<int> rays = optima(fans[i], search.replay_cost);
+            const int ray = refined_ray(fan, contenders[i], rays, coarse_rays, search.replay_cost);
+            search.clubs.push_back(aimed_club(fan, *contenders[i].shots, ray, search.replay_cost));
         }
-        search.tee_value = solved_tee_value(search.clubs);
-        if (!fan.settle(search.tee_value)) break;
+        search.replay_cost = again(tee_cost(search.clubs, replay_cost));
+        if (!fan.settle(search.replay_cost)) break;
     }
     return search;
 }
 
 double confidence_in(TeeFan& fan, std::span<const Contender> contenders, std::span<const AimedClub> aimed,
-                     std::size_t best, double tee_value, int coarse_rays) {
+                     std::size_t best, double replay_cost, int coarse_rays) {
     const std::size_t draws = contenders[best].shots->draws.size();
     if (draws == 0) return 1.0;
-    const double limit = aimed[best].outcome.total(tee_value) + out_of_contention;
+    const double limit = aimed[best].outcome.total(replay_cost) + out_of_contention;
     std::size_t held = 0;
     for (std::size_t draw = 0; draw < draws; ++draw) {
         std::vector<double> costs(contenders.size(), std::numeric_limits<double>::infinity());
         for (std::size_t i = 0; i < contenders.size(); ++i) {
-            if (aimed[i].outcome.total(tee_value) > limit) continue;
+            if (aimed[i].outcome.total(replay_cost) > limit) continue;
             const FanShots& drawn = contenders[i].shots->draws[draw];
             for (int step = -drawn_aim_steps; step <= drawn_aim_steps; ++step)
                 costs[i] = std::min(costs[i],
-                                    fan.outcome(drawn, aimed[i].ray + step * coarse_rays).total(tee_value));
+                                    fan.outcome(drawn, aimed[i].ray + step * coarse_rays).total(replay_cost));
         }
         if (std::ranges::min_element(costs) - costs.begin() == static_cast<std::ptrdiff_t>(best)) ++held;
     }

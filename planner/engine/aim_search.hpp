@@ -1,11 +1,13 @@
 // Which club, aimed where: the expected strokes of every club over a fan of aims.
 //
 // First every aim of a coarse fan with few shots, then the surroundings of each club's best aims ray by ray
-// with more, then the best aim of each club with independent replicates. The value V of the tee, which stroke
-// and distance refers back to, solves V = min over clubs and aims of (1 + strokes + replay (1 + V)): for a
-// fixed shot that is linear, so V is the least of the shots' own solutions, exactly (Outcome::solved).
+// with more, then the best aim of each club with independent replicates. Stroke and distance refers back to
+// the tee. For strokes the value V of the tee solves V = min over clubs and aims of (cost + replay (2 + V)): for
+// a fixed shot that is linear, so V is the least of the shots' own solutions, exactly (Outcome::solved). Other
+// aims depend on the strokes used, and what playing again costs is given.
 #pragma once
 
+#include <optional>
 #include <span>
 #include <vector>
 
@@ -29,24 +31,31 @@ struct AimedClub {
     std::size_t club;       // index in the bag
     int ray;                // aim
     Outcome outcome;        // mean of the replicates
-    double standard_error;  // of total(V)
+    double standard_error;  // of the total
 };
+
+// What playing again from the tee costs: given, or to be solved.
+using ReplayCost = std::optional<double>;
+
+// One club at one aim, by all replicates.
+AimedClub aimed_club(TeeFan& fan, const ClubShots& club, int ray, double replay_cost);
 
 struct AimSearch {
     std::vector<AimedClub> clubs;  // in the order of the shots given
-    double tee_value;              // V
+    double replay_cost;
 };
 
 // `contenders` must not be empty.
-AimSearch search_aims(TeeFan& fan, std::span<const Contender> contenders, int coarse_rays);
+AimSearch search_aims(TeeFan& fan, std::span<const Contender> contenders, int coarse_rays,
+                      ReplayCost replay_cost);
 
-// V when only these may be played from the tee; not empty.
-double solved_tee_value(std::span<const AimedClub> clubs);
+// What the hole costs when only these may be played from the tee; not empty.
+double tee_cost(std::span<const AimedClub> clubs, ReplayCost replay_cost);
 
 // The share of the pattern draws in which clubs[best] is still the cheapest when every club may shift its aim
 // a little to its drawn pattern. `aimed` and `contenders` run in parallel; 1 for a single club; without draws
 // 1 too.
 double confidence_in(TeeFan& fan, std::span<const Contender> contenders, std::span<const AimedClub> aimed,
-                     std::size_t best, double tee_value, int coarse_rays);
+                     std::size_t best, double replay_cost, int coarse_rays);
 
 }  // namespace landwidth

@@ -49,6 +49,10 @@ constexpr std::string_view rating =
     "(bogey men, from "
     "memory); the difference by hole";
 
+constexpr std::string_view lie_source =
+    "assumption, set so that the tour preset comes near the gaps between the columns of M. Broadie, Interfaces "
+    "42(2), 2012, table 9";
+
 #define IN(group, name) [](Assumptions& a) -> double& { return a.group.name; }
 
 // The one readable list. Lengths in the unit named; name as typed after --assume.
@@ -119,6 +123,44 @@ const std::array constants{
              "cell of the tee fan along its rays", assumption},
     Constant{"fan_angle_step", 0.15, deg, 0.02, 2.0, IN(engine, fan_angle_step_rad),
              "angle between the rays of the tee fan, and the finest step of the aim", assumption},
+
+    Constant{"field_step", 2.0, yd, 0.25, 10.0, IN(engine, field_step_m),
+             "cell of the grid on which the golfer's own field is solved; tests/benchmarks measure what it costs",
+             assumption},
+    Constant{"field_reach", 85.0, yd, 40.0, 500.0, IN(engine, field_reach_m),
+             "how far from the line of play places are valued; balls beyond count as on the nearest place inside",
+             assumption},
+    Constant{"short_game_zone", 30.0, yd, 5.0, 60.0, IN(engine, short_game_zone_m),
+             "distance to the hole within which strokes are those of the short game's table", assumption},
+    Constant{"field_residual", 0.001, strokes, 1e-6, 0.1, IN(engine, field_residual),
+             "the field is solved when no place differs by more from what its own shot makes of it", assumption},
+
+    Constant{"rough_carry_woods", 0.92, share, 0.3, 1.2, IN(engine, rough_carry_woods),
+             "carry of woods and hybrids from rough, of the same from fairway", lie_source},
+    Constant{"rough_carry_irons", 0.96, share, 0.3, 1.2, IN(engine, rough_carry_irons),
+             "carry of irons and wedges from rough, of the same from fairway", lie_source},
+    Constant{"rough_spread", 1.5, factor, 0.5, 5.0, IN(engine, rough_spread),
+             "how much wider the pattern is from rough", lie_source},
+    Constant{"rough_mishits", 0.02, share, 0.0, 0.5, IN(engine, rough_mishits),
+             "share of balls from rough that become mishits besides those from fairway", lie_source},
+    Constant{"bunker_carry", 0.93, share, 0.3, 1.2, IN(engine, bunker_carry),
+             "carry out of sand, of the same club from fairway", lie_source},
+    Constant{"bunker_spread", 2.2, factor, 0.5, 5.0, IN(engine, bunker_spread),
+             "how much wider the pattern is out of sand", lie_source},
+    Constant{"bunker_mishits", 0.06, share, 0.0, 0.5, IN(engine, bunker_mishits),
+             "share of balls out of sand that become mishits besides those from fairway", lie_source},
+    Constant{"partial_swing_spread", 0.5, factor, 0.0, 1.0, IN(engine, partial_swing_spread),
+             "spreads of a part swing fall with this power of the swing", assumption},
+    Constant{"recovery_run", 0.3, share, 0.0, 1.0, IN(engine, recovery_run),
+             "run of a low punch out of trees, of its carry", assumption},
+    Constant{"recovery_spread", 2.0, factor, 0.5, 5.0, IN(engine, recovery_spread),
+             "how much wider a punch out of trees is than the club's pattern", lie_source},
+    Constant{"recovery_stuck_share", 0.30, share, 0.0, 0.9, IN(engine, recovery_stuck_share),
+             "share of punches out of trees that hit timber and stay", lie_source},
+    Constant{"low_flight_share", 0.15, share, 0.0, 0.5, IN(engine, low_flight_share),
+             "first and last share of its carry in which a ball is low enough for woods to stop it", assumption},
+    Constant{"trees_stop_share", 0.5, share, 0.0, 1.0, IN(engine, trees_stop_share),
+             "share of low balls that woods on their way stop", assumption},
 
     Constant{"preset_worth_shots", 10.0, count, 2.0, 1000.0, IN(engine, preset_worth_shots),
              "how many recorded shots a preset pattern is taken to be worth, for the confidence", assumption},

@@ -35,6 +35,30 @@ struct EngineAssumptions {
     double lie_cell_m;
     double fan_ray_step_m;
     double fan_angle_step_rad;
+    // The golfer's own field: side of its cells, how far from the line of play places are valued, from where on
+    // strokes are read from the short game's table, and the residual at which the solution is taken.
+    double field_step_m;
+    double field_reach_m;
+    double short_game_zone_m;
+    double field_residual;
+    // What a lie does to a pattern measured from good lies: factors on carry and spread, and a share of balls
+    // that become mishits. See field/lie_effects.hpp.
+    double rough_carry_woods;
+    double rough_carry_irons;
+    double rough_spread;
+    double rough_mishits;
+    double bunker_carry;
+    double bunker_spread;
+    double bunker_mishits;
+    // Spreads of a part swing are those of the full one times swing to this power.
+    double partial_swing_spread;
+    // Out of trees: run of a punch as a share of its carry, spread, and the share of balls that stay.
+    double recovery_run;
+    double recovery_spread;
+    double recovery_stuck_share;
+    // Woods on the way: a ball is low in the first and last share of its carry, and woods there stop a share.
+    double low_flight_share;
+    double trees_stop_share;
     // Confidence: how many shots' worth of knowledge a preset's numbers are taken for, how many draws are
     // made, and below which share of draws a verdict is a toss-up.
     double preset_worth_shots;

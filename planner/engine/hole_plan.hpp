@@ -1,14 +1,12 @@
 // One hole, planned.
 #pragma once
 
-#include "planner/engine/bag_shots.hpp"
-#include "planner/engine/published_field.hpp"
-#include "planner/engine/round_plan.hpp"
+#include "planner/engine/hole_study.hpp"
 
 namespace landwidth {
 
-// `strokes` and `bag` are the golfer's, made once for all holes.
-HolePlan plan_hole(const Hole& hole, const Golfer& golfer, const StrokesByDistance& strokes,
-                   const BagShots& bag, const PlanRequest& request);
+// `game` and `bag` are the golfer's, made once for all holes; `strokes_received` on this hole, for Stableford.
+HolePlan plan_hole(const Hole& hole, const Golfer& golfer, const GolferGame& game, const BagShots& bag,
+                   const PlanRequest& request, int strokes_received);
 
 }  // namespace landwidth

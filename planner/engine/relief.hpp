@@ -3,7 +3,7 @@
 //
 // Penalty area, one stroke (Rule 17.1d): (1) stroke and distance, (2) back on the line, (3) for a red one
 // lateral relief. The stroke-and-distance option refers back to where the shot was played; its value is
-// solved by the caller.
+// solved by the caller. `used` everywhere: strokes taken when the ball is dropped, the penalty among them.
 #pragma once
 
 #include <optional>
@@ -25,24 +25,24 @@ struct ReliefGround {
 struct Drop {
     Point place;
     Lie lie;
-    double strokes;  // expected to hole out from there, penalty not included
+    double cost;  // of the whole hole from there on, on the scale of the field
 };
 
 // Rule 17.1d(2): the best place on the straight line from the hole through the crossing point, further from
 // the hole, on ground in play outside penalty areas. Absent when there is none within reach.
-std::optional<Drop> back_on_the_line(const ReliefGround& ground, Point crossing);
+std::optional<Drop> back_on_the_line(const ReliefGround& ground, Point crossing, int used);
 
 // Rule 17.1d(3), red only: the best place within two club-lengths of the crossing point, not nearer the hole
 // than it, on ground in play outside penalty areas. Absent when there is none.
-std::optional<Drop> lateral_relief(const ReliefGround& ground, Point crossing);
+std::optional<Drop> lateral_relief(const ReliefGround& ground, Point crossing, int used);
 
 // The better of the options that do not go back to the tee, for a ball in a penalty area of that colour.
 // Absent: stroke and distance is all there is.
-std::optional<Drop> penalty_area_relief(const ReliefGround& ground, Lie colour, Point crossing);
+std::optional<Drop> penalty_area_relief(const ReliefGround& ground, Lie colour, Point crossing, int used);
 
 // Model Local Rule E-5 (two penalty strokes): the nearest fairway no nearer the hole than the point where the
 // ball was lost or crossed the edge. Looked for on the circle around the hole through that point, up to 150
 // yd to each side (assumption).
-std::optional<Drop> local_rule_e5_drop(const ReliefGround& ground, Point reference);
+std::optional<Drop> local_rule_e5_drop(const ReliefGround& ground, Point reference, int used);
 
 }  // namespace landwidth

@@ -3,8 +3,10 @@
 #include <fmt/format.h>
 #include <tbb/parallel_for.h>
 
+#include <algorithm>
 #include <cmath>
 
+#include "geometry/error.hpp"
 #include "planner/engine/hole_plan.hpp"
 
 namespace landwidth {
@@ -25,7 +27,8 @@ bool has_driver(const Golfer& golfer) {
     return false;
 }
 
-std::vector<std::string> plan_warnings(const Golfer& golfer, const PlanRequest& request) {
+std::vector<std::string> plan_warnings(const Course& course, const Golfer& golfer,
+                                       const PlanRequest& request) {
     std::vector<std::string> warnings;
     std::size_t presets = 0;
     std::size_t patterns = 0;
@@ -45,27 +48,40 @@ std::vector<std::string> plan_warnings(const Golfer& golfer, const PlanRequest& 
         warnings.push_back(
             "planned under Model Local Rule E-5 (two penalty strokes, fairway drop); it applies only where "
             "the committee has adopted it");
+    if (request.aim_for == AimFor::stableford &&
+        !std::ranges::all_of(course.holes, [](const Hole& hole) { return hole.stroke_index.has_value(); }))
+        warnings.push_back("not every hole has a stroke index on the map, so points count no handicap strokes");
     return warnings;
 }
 
 }  // namespace
 
 RoundPlan plan_round(const Course& course, const Golfer& golfer, const PlanRequest& request) {
+    if (request.field == FieldKind::published && request.aim_for != AimFor::strokes)
+        throw UsageError("the published table knows mean strokes alone; other aims need the personal field");
     const BagShots bag = bag_shots(golfer, request.assumptions.engine);
-    const StrokesByDistance strokes(golfer, request.assumptions.engine);
+    const GolferGame game(golfer, request.assumptions.engine);
+    const std::vector<int> received = request.aim_for == AimFor::stableford
+                                          ? strokes_received(course, golfer.handicap_index)
+                                          : std::vector<int>(course.holes.size(), 0);
     RoundPlan plan{};
-    plan.field = FieldKind::published;
+    plan.field = request.field;
+    plan.aim_for = request.aim_for;
     plan.assumptions = request.assumptions;
-    plan.warnings = plan_warnings(golfer, request);
+    plan.warnings = plan_warnings(course, golfer, request);
     plan.holes.resize(course.holes.size());
     // Every hole is computed on its own in one fixed order of sums, so that threads cannot change a digit.
     tbb::parallel_for(std::size_t{0}, course.holes.size(), [&](std::size_t i) {
-        plan.holes[i] = plan_hole(course.holes[i], golfer, strokes, bag, request);
+        plan.holes[i] = plan_hole(course.holes[i], golfer, game, bag, request, received[i]);
     });
+    std::vector<ScoreDistribution> scores;
     for (std::size_t i = 0; i < plan.holes.size(); ++i) {
+        scores.push_back(plan.holes[i].choices[plan.holes[i].verdict.best].score);
         plan.par += course.holes[i].par;
         plan.expected_strokes += plan.holes[i].choices[plan.holes[i].verdict.best].expected_strokes;
+        plan.aim_value += plan.holes[i].choices[plan.holes[i].verdict.best].aim_value;
     }
+    plan.score = sum_of(scores);
     if (has_driver(golfer)) plan.always_driver = sum_of(plan.holes, &HolePlan::always_driver);
     plan.never_driver = sum_of(plan.holes, &HolePlan::never_driver);
     return plan;

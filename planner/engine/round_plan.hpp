@@ -12,6 +12,9 @@
 #include "geometry/landing_width.hpp"
 #include "golfer-profiles/profile.hpp"
 #include "planner/engine/assumptions.hpp"
+#include "planner/engine/cost_map.hpp"
+#include "planner/engine/planned_shot.hpp"
+#include "planner/engine/score_distribution.hpp"
 
 namespace landwidth {
 
@@ -40,6 +43,10 @@ struct Caution {
     double share;       // of balls that first land in it
 };
 
+// What the golfer wants of every hole: the fewest strokes on average, the most Stableford points (Rule 21.1, net
+// of the strokes the handicap gives where the map has a stroke index), or the best chance of par or better.
+enum class AimFor { strokes, stableford, par_or_better };
+
 struct TeeChoice {
     std::size_t club;     // index in the golfer's bag
     double aim;           // plane bearing of the aim line from the tee
@@ -47,7 +54,10 @@ struct TeeChoice {
     Point aim_point;      // on the aim line at the usual carry
     AimDescription description;
     double expected_strokes;             // to hole out, this stroke included
-    double standard_error;               // of expected_strokes, from the quadrature alone
+    double aim_value;                    // what the golfer aims for: strokes, points, or the share of holes
+                                         // played in par or better
+    double standard_error;               // of aim_value, from the quadrature alone
+    ScoreDistribution score;             // empty with the published field
     std::array<double, lie_count> lies;  // shares by the lie where the ball finishes, add to 1
     double lost_share;                   // of all balls: lost among trees (part of lies[trees])
     double leave_mean_m;                 // distance left along the line of play, balls in play
@@ -58,7 +68,8 @@ struct TeeChoice {
 
 struct Verdict {
     std::size_t best;                 // index in choices: 0
-    std::optional<double> margin;     // strokes the next club costs more; absent with a single club
+    std::optional<double> margin;     // what the next club is worse by, in the units of aim_value, >= 0;
+                                      // absent with a single club
     std::optional<std::size_t> over;  // index in choices of that next club
     double confidence;                // share of posterior draws of the patterns in which `best` stays best
     bool toss_up;                     // the margin is within the noise
@@ -67,6 +78,11 @@ struct Verdict {
 struct HolePlan {
     std::vector<TeeChoice> choices;  // cheapest first, never empty
     Verdict verdict;
+    // After the verdict's tee shot came to rest where it usually does, to the green; empty on a par 3 and with
+    // the published field.
+    std::vector<PlannedShot> next;
+    std::optional<CostMap> cost_map;  // when asked for
+    int strokes_received;             // by the handicap on this hole, for Stableford; else 0
     double always_driver;  // expected strokes with the driver where it is allowed (par 4 and longer), else
                            // the best club; NaN without a driver
     double never_driver;   // expected strokes with the best club that is no driver; NaN when there is none
@@ -76,10 +92,13 @@ enum class FieldKind { published, personal };
 
 struct RoundPlan {
     FieldKind field;
+    AimFor aim_for;
     std::vector<HolePlan> holes;  // as in the course
     int par;
     double expected_strokes;
-    std::optional<double> always_driver;
+    double aim_value;         // strokes or points of the round; for par_or_better the mean number of such holes
+    ScoreDistribution score;  // of the round, holes independent; empty with the published field
+    std::optional<double> always_driver;  // in the units of aim_value
     std::optional<double> never_driver;
     Assumptions assumptions;
     std::vector<std::string> warnings;  // one sentence each: of profile, map and plan
@@ -88,6 +107,9 @@ struct RoundPlan {
 struct PlanRequest {
     Assumptions assumptions = default_assumptions();
     bool local_rule_e5 = false;  // Model Local Rule E-5 instead of stroke and distance
+    FieldKind field = FieldKind::personal;
+    AimFor aim_for = AimFor::strokes;  // other aims need the personal field
+    bool cost_maps = false;            // for a report that shades the holes
 };
 
 // Throws InputError when no club of the bag but the putter has a pattern. Deterministic: the same inputs give

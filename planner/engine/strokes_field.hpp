@@ -1,4 +1,4 @@
-// V: what a place on the hole is worth, in expected strokes to hole out from there.
+// What a place on the hole is worth.
 //
 // The engine asks nothing else of the golfer's future than this, so that the published table and a field
 // solved for the golfer are interchangeable.
@@ -17,14 +17,17 @@ class StrokesField {
     virtual ~StrokesField() = default;
 
     struct Worth {
-        double strokes;          // expected, to hole out
+        // What the whole hole comes to on the scale of the golfer's aim, lower is better. For strokes: `used`
+        // and the expected strokes to hole out.
+        double cost;
         double distance_left_m;  // to the hole along the line of play
     };
-    // With the ball at rest at `place` on `lie`. A ball in a penalty area or out of bounds has no value of
-    // its own: std::logic_error (see relief.hpp). Safe to call from several threads.
-    virtual Worth worth(Point place, Lie lie) const = 0;
+    // With the ball at rest at `place` on `lie` and `used` strokes taken, penalties among them; used >= 0. A
+    // ball in a penalty area or out of bounds has no value of its own: std::logic_error (see relief.hpp). Safe
+    // to call from several threads.
+    virtual Worth worth(Point place, Lie lie, int used) const = 0;
 
-    double strokes(Point place, Lie lie) const { return worth(place, lie).strokes; }
+    double cost(Point place, Lie lie, int used) const { return worth(place, lie, used).cost; }
 };
 
 }  // namespace landwidth

@@ -68,9 +68,10 @@ FanShots fan_shots(const ShotPattern& pattern, int log2_points, std::uint64_t re
     return result;
 }
 
-TeeFan::TeeFan(const ReliefGround& ground, Point tee, double forward, double tee_value, bool local_rule_e5,
-               const EngineAssumptions& assumptions)
+TeeFan::TeeFan(const ReliefGround& ground, const FlightClearance& clearance, Point tee, double forward,
+               double replay_cost, bool local_rule_e5, const EngineAssumptions& assumptions)
     : ground_(ground),
+      clearance_(clearance),
       tee_(tee),
       forward_(forward),
       row_step_(assumptions.fan_ray_step_m),
@@ -78,7 +79,7 @@ TeeFan::TeeFan(const ReliefGround& ground, Point tee, double forward, double tee
       rays_(rays_in_a_turn(assumptions)),
       most_rows_(std::clamp(static_cast<int>(std::ceil(furthest_m / row_step_)), 1,
                             int{std::numeric_limits<std::uint16_t>::max()})),
-      tee_value_(tee_value),
+      replay_cost_(replay_cost),
       local_rule_e5_(local_rule_e5),
       trees_lost_share_(assumptions.trees_lost_share),
       fan_(static_cast<std::size_t>(rays_)) {}
@@ -104,23 +105,23 @@ const TeeFan::Ray& TeeFan::ray_for(const FanShots& shots, const FanShots::OnRay&
 }
 
 TeeFan::Cell TeeFan::ball_at_rest(Point place, Point last_in_bounds, Lie lie) const {
-    Cell cell{0.0F, 0.0F, 0.0F, 0, lie};
+    Cell cell{0.0F, 0.0F, 0.0F, 0, no_woods, lie};
     const double out_share = lie == Lie::out_of_bounds ? 1.0 : lie == Lie::trees ? trees_lost_share_ : 0.0;
-    double strokes = 0.0;
+    double cost = 0.0;
     double replay = out_share;
     if (out_share < 1.0) {
-        const StrokesField::Worth worth = ground_.field.worth(place, lie);
-        strokes += (1.0 - out_share) * worth.strokes;
+        const StrokesField::Worth worth = ground_.field.worth(place, lie, 1);
+        cost += (1.0 - out_share) * worth.cost;
         cell.leave_m = static_cast<float>(worth.distance_left_m);
     }
     if (local_rule_e5_ && out_share > 0.0) {
         const Point reference = lie == Lie::out_of_bounds ? last_in_bounds : place;
-        if (const std::optional<Drop> drop = local_rule_e5_drop(ground_, reference)) {
-            strokes += out_share * (2.0 + drop->strokes);
+        if (const std::optional<Drop> drop = local_rule_e5_drop(ground_, reference, 3)) {
+            cost += out_share * drop->cost;
             replay = 0.0;
         }
     }
-    cell.strokes = static_cast<float>(strokes);
+    cell.cost = static_cast<float>(cost);
     cell.replay = static_cast<float>(replay);
     return cell;
 }
@@ -144,8 +145,12 @@ void TeeFan::extend_ray(Ray& ray, Point direction, int rows) const {
             ray.run_lie = lie;
         }
         ray.cells[static_cast<std::size_t>(row)] = is_penalty_area(lie)
-                                                       ? Cell{0.0F, 0.0F, 0.0F, 0, lie}
+                                                       ? Cell{0.0F, 0.0F, 0.0F, 0, no_woods, lie}
                                                        : ball_at_rest(place, ray.last_in_bounds, lie);
+        const auto here = static_cast<std::uint16_t>(row);
+        if (lie == Lie::trees && ray.first_woods == no_woods) ray.first_woods = here;
+        ray.cells[static_cast<std::size_t>(row)].woods =
+            lie == Lie::trees ? here : row > 0 ? ray.cells[static_cast<std::size_t>(row - 1)].woods : no_woods;
         if (lie != Lie::out_of_bounds) ray.last_in_bounds = place;
     }
     end_run(rows);
@@ -162,27 +167,25 @@ void TeeFan::extend_ray(Ray& ray, Point direction, int rows) const {
 TeeFan::PenaltyRun TeeFan::penalty_run(const Ray& ray, int to, Point direction) const {
     const double from_m = std::max(0.0, (ray.run_start - double{ray.phase}) * row_step_);
     const Point crossing = tee_ + from_m * direction;
-    const std::optional<Drop> drop = penalty_area_relief(ground_, ray.run_lie, crossing);
-    return {ray.run_start, to,
-            drop ? static_cast<float>(1.0 + drop->strokes) : std::numeric_limits<float>::infinity()};
+    return {ray.run_start, to, penalty_area_relief(ground_, ray.run_lie, crossing, 2)};
 }
 
 bool TeeFan::apply(const PenaltyRun& run, Ray& ray) const {
-    const bool back_to_tee = run.drop_strokes > 1.0 + tee_value_;
-    const float strokes = back_to_tee ? 0.0F : run.drop_strokes;
+    const bool back_to_tee = !run.drop || run.drop->cost > replay_cost_;
+    const float cost = back_to_tee ? 0.0F : static_cast<float>(run.drop->cost);
     const float replay = back_to_tee ? 1.0F : 0.0F;
     bool changed = false;
     for (int row = run.from; row < run.to; ++row) {
         Cell& cell = ray.cells[static_cast<std::size_t>(row)];
         changed = changed || cell.replay != replay;
-        cell.strokes = strokes;
+        cell.cost = cost;
         cell.replay = replay;
     }
     return changed;
 }
 
-bool TeeFan::settle(double tee_value) {
-    tee_value_ = tee_value;
+bool TeeFan::settle(double replay_cost) {
+    replay_cost_ = replay_cost;
     bool changed = false;
     for (Ray& ray : fan_)
         for (const PenaltyRun& run : ray.penalty_runs)
@@ -190,12 +193,28 @@ bool TeeFan::settle(double tee_value) {
     return changed;
 }
 
-const TeeFan::Cell& TeeFan::resting_cell(const Ray& ray, const FanShots& shots, const FanShots::Shot& shot) {
+template <class Visit>
+void TeeFan::follow(const Ray& ray, const FanShots& shots, const FanShots::Shot& shot, Visit&& visit) const {
     const Cell* cells = ray.cells.data();
     const int last = static_cast<int>(ray.cells.size()) - 1;
-    const Cell& landed = cells[std::min(static_cast<int>(shot.row + ray.phase), last)];
+    const int landing = std::min(static_cast<int>(shot.row + ray.phase), last);
+    const Cell& landed = cells[landing];
+    float flying = 1.0F;
+    if (landed.woods != no_woods) {
+        const double carry = double{shot.row} * row_step_;
+        const double reach = clearance_.low_reach_m(carry);
+        const auto stop = [&](int woods) {
+            const double woods_at = std::min(woods * row_step_, carry);
+            if (woods_at > reach && woods_at < carry - reach) return;
+            const float stopped = flying * static_cast<float>(clearance_.stopped_share(woods_at, carry));
+            flying -= stopped;
+            if (stopped > 0.0F) visit(woods, stopped);
+        };
+        if (ray.first_woods < landing && ray.first_woods * row_step_ <= reach) stop(ray.first_woods);
+        if (landed.lie != Lie::trees && carry - landed.woods * row_step_ <= reach) stop(landed.woods);
+    }
     const int rolled = static_cast<int>(shot.row + ray.phase + shots.run_rows[index_of(landed.lie)]);
-    return cells[std::min(rolled, int{landed.stop})];
+    visit(std::min(rolled, int{landed.stop}), flying);
 }
 
 Outcome TeeFan::outcome(const FanShots& shots, int aim_ray) {
@@ -204,9 +223,12 @@ Outcome TeeFan::outcome(const FanShots& shots, int aim_ray) {
         const Ray& ray = ray_for(shots, group, aim_ray);
         for (std::uint32_t i = group.first; i < group.end; ++i) {
             const FanShots::Shot& shot = shots.shots[i];
-            const Cell& cell = resting_cell(ray, shots, shot);
-            sum.strokes += double{shot.weight} * double{cell.strokes};
-            sum.replay += double{shot.weight} * double{cell.replay};
+            follow(ray, shots, shot, [&](int row, float share) {
+                const Cell& cell = ray.cells[static_cast<std::size_t>(row)];
+                const double weight = double{shot.weight} * double{share};
+                sum.cost += weight * double{cell.cost};
+                sum.replay += weight * double{cell.replay};
+            });
         }
     }
     return sum;
@@ -221,15 +243,18 @@ Tally TeeFan::tally(const FanShots& shots, int aim_ray) {
     for (const FanShots::OnRay& group : shots.rays) {
         const Ray& ray = ray_for(shots, group, aim_ray);
         for (std::uint32_t i = group.first; i < group.end; ++i) {
-            const double weight = shots.shots[i].weight;
-            const Cell& cell = resting_cell(ray, shots, shots.shots[i]);
-            all += weight;
-            tally.lies[index_of(cell.lie)] += weight;
-            if (is_penalty_area(cell.lie) || cell.lie == Lie::out_of_bounds) continue;
-            const double left = cell.leave_m;
-            in_play += weight;
-            leave += weight * left;
-            leave_squared += weight * left * left;
+            const FanShots::Shot& shot = shots.shots[i];
+            follow(ray, shots, shot, [&](int row, float share) {
+                const Cell& cell = ray.cells[static_cast<std::size_t>(row)];
+                const double weight = double{shot.weight} * double{share};
+                all += weight;
+                tally.lies[index_of(cell.lie)] += weight;
+                if (is_penalty_area(cell.lie) || cell.lie == Lie::out_of_bounds) return;
+                const double left = cell.leave_m;
+                in_play += weight;
+                leave += weight * left;
+                leave_squared += weight * left * left;
+            });
         }
     }
     for (double& share : tally.lies)
@@ -241,6 +266,45 @@ Tally TeeFan::tally(const FanShots& shots, int aim_ray) {
             std::sqrt(std::max(0.0, leave_squared / in_play - tally.leave_mean_m * tally.leave_mean_m));
     }
     return tally;
+}
+
+std::vector<NextPlace> TeeFan::next_places(const FanShots& shots, int aim_ray) {
+    std::vector<NextPlace> places;
+    const auto add = [&](Point place, Lie lie, int used, double share) {
+        if (share > 0.0) places.push_back({place, lie, used, share});
+    };
+    for (const FanShots::OnRay& group : shots.rays) {
+        const Ray& ray = ray_for(shots, group, aim_ray);
+        const Point direction = along_bearing(bearing_of(aim_ray + group.ray));
+        const auto place_of = [&](int row) { return tee_ + (row + 0.5 - double{ray.phase}) * row_step_ * direction; };
+        const auto rest = [&](int row, double weight) {
+            const Cell& cell = ray.cells[static_cast<std::size_t>(row)];
+            const double replay = double{cell.replay};
+            add(tee_, Lie::teeing_area, 2, weight * replay);
+            if (is_penalty_area(cell.lie)) {
+                const auto run = std::ranges::find_if(
+                    ray.penalty_runs, [&](const PenaltyRun& r) { return row >= r.from && row < r.to; });
+                if (replay < 1.0) add(run->drop->place, run->drop->lie, 2, weight);
+                return;
+            }
+            const double out = cell.lie == Lie::out_of_bounds ? 1.0
+                               : cell.lie == Lie::trees       ? trees_lost_share_
+                                                              : 0.0;
+            add(place_of(row), cell.lie, 1, weight * (1.0 - out));
+            if (out == replay) return;
+            // Model Local Rule E-5 took the place of stroke and distance.
+            int inside = row;
+            while (cell.lie == Lie::out_of_bounds && inside > 0 &&
+                   ray.cells[static_cast<std::size_t>(inside)].lie == Lie::out_of_bounds)
+                --inside;
+            if (const auto drop = local_rule_e5_drop(ground_, place_of(inside), 3))
+                add(drop->place, drop->lie, 3, weight * out);
+        };
+        for (std::uint32_t i = group.first; i < group.end; ++i)
+            follow(ray, shots, shots.shots[i],
+                   [&](int row, float share) { rest(row, double{shots.shots[i].weight} * double{share}); });
+    }
+    return places;
 }
 
 }  // namespace landwidth

@@ -4,16 +4,19 @@
 // ran into and what the rules then cost depend on the landing place alone and are worked out once along every
 // ray. Rays are made when first asked for; a fan is for one thread.
 //
-// The expected strokes of a shot are 1 + strokes + replay (1 + V), V the value of the tee itself: `replay` is
-// the share of balls that come back to it under stroke and distance (Rule 18.2). V is solved from that, not
-// guessed: see aim_search.hpp.
+// The cost of a shot is cost + replay x (cost of playing again): `replay` is the share of balls that come back
+// to the tee under stroke and distance (Rule 18.2). For strokes the cost of playing again is 2 + V, V the
+// value of the tee itself, and V is solved from that, not guessed: see aim_search.hpp. Woods near either end of
+// a ball's carry may stop it: flight_clearance.hpp.
 #pragma once
 
 #include <array>
 #include <cstdint>
+#include <optional>
 #include <vector>
 
 #include "planner/engine/engine_assumptions.hpp"
+#include "planner/engine/field/flight_clearance.hpp"
 #include "planner/engine/pattern_quadrature.hpp"
 #include "planner/engine/relief.hpp"
 
@@ -41,14 +44,21 @@ struct FanShots {
 FanShots fan_shots(const ShotPattern& pattern, int log2_points, std::uint64_t replicate,
                    const EngineAssumptions& assumptions);
 
-// Strokes after the one from the tee, and the share of balls replayed.
+// The share of balls replayed, and what the others make of the hole, weighted (tee shot included).
 struct Outcome {
-    double strokes = 0.0;
+    double cost = 0.0;
     double replay = 0.0;
-    // What the shot costs when replaying costs `tee_value` and one penalty stroke.
-    double total(double tee_value) const { return 1.0 + strokes + replay * (1.0 + tee_value); }
-    // The value of the tee for a golfer who always plays this shot from it: total(v) = v.
-    double solved() const { return (1.0 + strokes + replay) / (1.0 - replay); }
+    double total(double replay_cost) const { return cost + replay * replay_cost; }
+    // The expected strokes of a golfer who always plays this shot from the tee: v = total(2 + v).
+    double solved() const { return (cost + 2.0 * replay) / (1.0 - replay); }
+};
+
+// A place where balls are played from after the tee shot.
+struct NextPlace {
+    Point place;
+    Lie lie;
+    int used;      // strokes, penalties among them
+    double share;  // of all balls
 };
 
 // What happens to the balls of one shot.
@@ -62,9 +72,10 @@ struct Tally {
 class TeeFan {
   public:
     // Keeps references. `forward` is the plane bearing of ray 0; rays count clockwise. Balls of a fat tail
-    // that would rest beyond 600 yd count as there. `tee_value` is a first estimate of V.
-    TeeFan(const ReliefGround& ground, Point tee, double forward, double tee_value, bool local_rule_e5,
-           const EngineAssumptions& assumptions);
+    // that would rest beyond 600 yd count as there. `replay_cost` is a first estimate of what playing again
+    // from the tee costs.
+    TeeFan(const ReliefGround& ground, const FlightClearance& clearance, Point tee, double forward,
+           double replay_cost, bool local_rule_e5, const EngineAssumptions& assumptions);
 
     double bearing_of(int ray) const { return forward_ + ray * angle_step_; }
     // The ray nearest to a plane bearing, in (-rays/2, rays/2].
@@ -72,24 +83,28 @@ class TeeFan {
 
     Outcome outcome(const FanShots& shots, int aim_ray);
     Tally tally(const FanShots& shots, int aim_ray);
+    // Where the next stroke of every ball is played, relief taken; one entry a ball, shares add to 1.
+    std::vector<NextPlace> next_places(const FanShots& shots, int aim_ray);
 
     // A golfer in a penalty area goes back to the tee when that is cheaper than any drop. Takes that choice
-    // again for a value of the tee; false when nothing changed.
-    bool settle(double tee_value);
+    // again for what playing again costs; false when nothing changed.
+    bool settle(double replay_cost);
 
   private:
     struct Cell {
-        float strokes;
+        float cost;
         float replay;
         float leave_m;
-        std::uint16_t stop;  // row of the first bunker or penalty area from here on
+        std::uint16_t stop;   // row of the first bunker or penalty area from here on
+        std::uint16_t woods;  // row of the last woods up to here; no_woods: none
         Lie lie;
     };
+    static constexpr std::uint16_t no_woods = 0xffff;
     // Balls of a ray that lie in the same penalty area: rows [from, to).
     struct PenaltyRun {
         int from;
         int to;
-        float drop_strokes;  // penalty included; infinite when only stroke and distance is left
+        std::optional<Drop> drop;  // absent when only stroke and distance is left
     };
     struct Ray {
         std::vector<Cell> cells;  // cell i: from i - phase to i + 1 - phase steps from the tee
@@ -97,6 +112,7 @@ class TeeFan {
         std::vector<PenaltyRun> penalty_runs;
         // Where the last cell made leaves off: the stretch of one lie it belongs to.
         Point last_in_bounds;
+        std::uint16_t first_woods = no_woods;  // row
         int run_start = 0;
         Lie run_lie = Lie::rough;
     };
@@ -107,16 +123,19 @@ class TeeFan {
     Cell ball_at_rest(Point place, Point last_in_bounds, Lie lie) const;
     PenaltyRun penalty_run(const Ray& ray, int to, Point direction) const;
     bool apply(const PenaltyRun& run, Ray& ray) const;
-    static const Cell& resting_cell(const Ray& ray, const FanShots& shots, const FanShots::Shot& shot);
+    // Calls visit(row where it rests, share of it) for a ball: once, or more often where woods may stop it.
+    template <class Visit>
+    void follow(const Ray& ray, const FanShots& shots, const FanShots::Shot& shot, Visit&& visit) const;
 
     ReliefGround ground_;
+    const FlightClearance& clearance_;
     Point tee_;
     double forward_;
     double row_step_;
     double angle_step_;
     int rays_;
     int most_rows_;
-    double tee_value_;
+    double replay_cost_;
     bool local_rule_e5_;
     double trees_lost_share_;
     std::vector<Ray> fan_;

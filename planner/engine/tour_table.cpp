@@ -42,23 +42,25 @@ double on_line(Node a, Node b, double x) {
     return (1.0 - share) * a.y + share * b.y;
 }
 
-// Expected putts: 1 + missed first putts + three-putts. One-putt shares: 99, 96, 88, 77, 50, 40, 23, 15, 7,
-// 4, 3, 2 %; three-putt shares 2 % at 20 ft, 6 % at 32 ft, 10 % at 40 ft, linear between and falling to none
-// at 5 ft; 17 and 23 % at 50 and 60 ft from memory.
+// One-putt shares: 99, 96, 88, 77, 50, 40, 23, 15, 7, 4, 3, 2 %; three-putt shares 2 % at 20 ft, 6 % at 32 ft,
+// 10 % at 40 ft, linear between and falling to none at 5 ft; 17 and 23 % at 50 and 60 ft from memory.
+struct PuttNode {
+    double distance_ft, one, three;
+};
 constexpr std::array putts{
-    Node{0, 1.0},
-    Node{2, 1.01},
-    Node{3, 1.04},
-    Node{4, 1.12},
-    Node{5, 1.23},
-    Node{8, 1.50 + 0.02 * 3.0 / 15.0},
-    Node{10, 1.60 + 0.02 * 5.0 / 15.0},
-    Node{15, 1.77 + 0.02 * 10.0 / 15.0},
-    Node{20, 1.85 + 0.02},
-    Node{30, 1.93 + 0.02 + 0.04 * 10.0 / 12.0},
-    Node{40, 1.96 + 0.10},
-    Node{50, 1.97 + 0.17},
-    Node{60, 1.98 + 0.23},
+    PuttNode{0, 1.0, 0.0},
+    PuttNode{2, 0.99, 0.0},
+    PuttNode{3, 0.96, 0.0},
+    PuttNode{4, 0.88, 0.0},
+    PuttNode{5, 0.77, 0.0},
+    PuttNode{8, 0.50, 0.02 * 3.0 / 15.0},
+    PuttNode{10, 0.40, 0.02 * 5.0 / 15.0},
+    PuttNode{15, 0.23, 0.02 * 10.0 / 15.0},
+    PuttNode{20, 0.15, 0.02},
+    PuttNode{30, 0.07, 0.02 + 0.04 * 10.0 / 12.0},
+    PuttNode{40, 0.04, 0.10},
+    PuttNode{50, 0.03, 0.17},
+    PuttNode{60, 0.02, 0.23},
 };
 
 }  // namespace
@@ -77,11 +79,20 @@ double tour_strokes(TourLie lie, Yards distance) {
     return on_line(node(*(above - 1)), node(*above), distance.value);
 }
 
-double tour_putts(double distance_ft) {
+PuttShares tour_putt_shares(double distance_ft) {
     auto above = std::upper_bound(putts.begin(), putts.end(), distance_ft,
-                                  [](double d, const Node& node) { return d < node.x; });
+                                  [](double d, const PuttNode& node) { return d < node.distance_ft; });
     above = std::clamp(above, putts.begin() + 1, putts.end() - 1);
-    return on_line(*(above - 1), *above, distance_ft);
+    const PuttNode& a = *(above - 1);
+    const PuttNode& b = *above;
+    const double one = on_line({a.distance_ft, a.one}, {b.distance_ft, b.one}, distance_ft);
+    const double three = on_line({a.distance_ft, a.three}, {b.distance_ft, b.three}, distance_ft);
+    return {std::clamp(one, 0.0, 1.0), std::clamp(three, 0.0, 1.0)};
+}
+
+double tour_putts(double distance_ft) {
+    const PuttShares shares = tour_putt_shares(distance_ft);
+    return 2.0 - shares.one + shares.three;
 }
 
 }  // namespace landwidth

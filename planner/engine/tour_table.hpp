@@ -26,9 +26,15 @@ std::span<const TourRow> tour_table();
 // through the nearest two nodes is continued (assumption). Distance along the line of play, >= 0.
 double tour_strokes(TourLie lie, Yards distance);
 
-// Expected putts of tour players from a distance in feet, >= 0: one-putt and three-putt shares of M. Broadie,
-// Every Shot Counts, 2014 (three-putts at 50 and 60 ft from memory), linear between the distances published;
-// 1 at the hole.
+// Shares of tour players' putts from a distance in feet, >= 0, holed with the first and with the third putt; the
+// others take two. M. Broadie, Every Shot Counts, 2014 (three-putts at 50 and 60 ft from memory), linear between
+// the distances published; beyond 60 ft the last line is continued, up to all three-putts.
+struct PuttShares {
+    double one, three;
+};
+PuttShares tour_putt_shares(double distance_ft);
+
+// Expected putts: 2 - one + three; 1 at the hole.
 double tour_putts(double distance_ft);
 
 }  // namespace landwidth

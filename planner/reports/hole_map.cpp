@@ -8,11 +8,13 @@
 #include <numbers>
 #include <optional>
 
+#include "planner/reports/cost_shading.hpp"
 #include "planner/reports/display_length.hpp"
 #include "planner/reports/html_text.hpp"
 #include "planner/reports/map_arcs.hpp"
 #include "planner/reports/map_sheet.hpp"
 #include "planner/reports/map_signs.hpp"
+#include "planner/reports/next_shot_words.hpp"
 #include "planner/reports/svg_writing.hpp"
 #include "planner/reports/words.hpp"
 
@@ -62,7 +64,7 @@ class Drawing {
           best_(drawn(plan_.choices.at(plan_.verdict.best))),
           second_(plan_.verdict.over ? std::optional(drawn(plan_.choices.at(*plan_.verdict.over)))
                                      : std::nullopt),
-          sheet_(hole_, rims(), {hole_.line.tee(), best_.choice.aim_point}),
+          sheet_(hole_, rims(), way_to_green()),
           placer_(sheet_.width_px(), sheet_.ground_height_px()) {}
 
     HoleMap draw(const std::string& id);
@@ -78,6 +80,15 @@ class Drawing {
         if (!best_.outer.empty()) rings.push_back(best_.outer);
         if (second_ && !second_->outer.empty()) rings.push_back(second_->outer);
         return rings;
+    }
+    // The aim line, then ball by ball to the green.
+    std::vector<Point> way_to_green() const {
+        std::vector<Point> way{hole_.line.tee(), best_.choice.aim_point};
+        for (const PlannedShot& shot : plan_.next) {
+            way.push_back(shot.from);
+            way.push_back(shot.leave);
+        }
+        return way;
     }
     std::vector<Point> on_sheet(const std::vector<Point>& points) const {
         std::vector<Point> mapped;
@@ -96,6 +107,8 @@ class Drawing {
     void draw_surroundings();
     void draw_arcs();
     void draw_club(const DrawnClub& club, std::string_view css_class);
+    void draw_next_shots();
+    void label_next_shots();
     void draw_landing_width();
     void draw_tee_and_pin();
     void label_club(const DrawnClub& club, std::string_view css_class, bool further);
@@ -172,6 +185,38 @@ void Drawing::draw_club(const DrawnClub& club, std::string_view css_class) {
         draw_cased(line + " in", club.inner, true);
     }
     draw_cased(line + " aim", {hole_.line.tee(), club.choice.aim_point}, false);
+}
+
+void Drawing::draw_next_shots() {
+    if (plan_.next.empty()) return;
+    contents_.next_shots = true;
+    std::vector<Point> balls;
+    for (const PlannedShot& shot : plan_.next) {
+        draw_cased("then", {shot.from, shot.leave}, false);
+        for (const Point ball : {shot.from, shot.leave}) {
+            if (balls.empty() || distance(balls.back(), ball) * sheet_.px_per_m() > 1.0)
+                balls.push_back(ball);
+        }
+    }
+    for (const Point ball : on_sheet(balls))
+        marks_ +=
+            fmt::format("<circle class=\"ball\" cx=\"{}\" cy=\"{}\" r=\"2.4\"/>\n", px(ball.x), px(ball.y));
+}
+
+void Drawing::label_next_shots() {
+    for (const PlannedShot& shot : plan_.next) {
+        const Point from = sheet_.to_sheet(shot.from);
+        const Point leave = sheet_.to_sheet(shot.leave);
+        const std::string text = name_text(swing_words(view_, shot.club, shot.swing), longest_label + 12);
+        std::vector<LabelSpot> spots;
+        for (const double along : {0.5, 0.35, 0.65, 0.2, 0.8}) {
+            const Point at = (1.0 - along) * from + along * leave;
+            spots.push_back({at + Point{7.0, 0.0}, Anchor::start});
+            spots.push_back({at - Point{7.0, 0.0}, Anchor::end});
+        }
+        const auto spot = placer_.place(text, label_px, spots);
+        if (spot) labels_ += text_element("then", *spot, text);
+    }
 }
 
 void Drawing::draw_landing_width() {
@@ -282,9 +327,11 @@ HoleMap Drawing::draw(const std::string& id) {
         !second_ || best_carry >= distance(hole_.line.tee(), second_->choice.aim_point);
     label_club(best_, "club b", best_is_further);
     if (second_) label_club(*second_, "club s", !best_is_further);
+    label_next_shots();
     draw_arcs();
     marks_ += path_element("play", path_data(on_sheet(hole_.line.vertices()), false));
     if (second_) draw_club(*second_, "s");
+    draw_next_shots();
     draw_club(best_, "b");
     marks_ += landing_width + tee_and_pin;
     draw_scale_and_north();
@@ -295,6 +342,12 @@ HoleMap Drawing::draw(const std::string& id) {
         fmt::format("Drawn so that play goes up the page. {}",
                     verdict_words(view_, static_cast<std::size_t>(&plan_ - view_.plan.holes.data())));
     HoleMap map;
+    if (plan_.cost_map) {
+        CostShading shading = cost_shading(*plan_.cost_map, sheet_);
+        map.cost_key = std::move(shading.key);
+        ground_ = fmt::format("<g class=\"shade\">\n{}</g>\n<g class=\"ground\">\n{}</g>\n", shading.layer,
+                              ground_);
+    }
     map.svg = fmt::format(
         "<svg class=\"hole-map\" role=\"img\" aria-labelledby=\"{0}-t {0}-d\" viewBox=\"0 0 {1} {2}\" "
         "width=\"{1}\" height=\"{2}\">\n<title id=\"{0}-t\">{3}</title>\n<desc id=\"{0}-d\">{4}</desc>\n"

@@ -1,5 +1,6 @@
 // The drawn map of a hole: lies, tee, flag, line of play, the best club's aim and landing ellipses, those of
-// the next club, landing width, arcs of equal distance from the tee, scale and north.
+// the next club, the shots that follow, landing width, arcs of equal distance from the tee, scale and north;
+// and, for a reader who switches it on, what a place costs in place of the lies' fills.
 //
 // SVG for the inside of an HTML page that carries map_style() in its style sheet and map_patterns() once in
 // its body. It draws what the plan says and computes no number of the game.
@@ -15,6 +16,9 @@ struct HoleMap {
     std::string svg;
     // What the signs mean, a list of those that are on this map.
     std::string legend;
+    // What the bands of the shading mean; empty where the plan has no cost map. The map then holds the
+    // bands as a group of class "shade", below its ground of class "ground".
+    std::string cost_key;
 };
 
 // `id` makes the identifiers of this map unique in the page: letters, digits and hyphens.

@@ -101,6 +101,11 @@ std::string map_legend(const MapContents& contents, DisplayUnits units) {
     std::string list = "<ul class=\"legend\" aria-label=\"Signs on this map\">\n";
     list += club_entry("b", contents.best, "best");
     if (!contents.second.empty()) list += club_entry("s", contents.second, "next");
+    if (contents.next_shots) {
+        list += entry(
+            "<path class=\"then\" d=\"M2 6.5h22\"/><circle class=\"ball\" cx=\"24\" cy=\"6.5\" r=\"2.4\"/>",
+            "the shots that follow, and where the usual ball lies");
+    }
     list += entry("<path class=\"play\" d=\"M0 6.5h26\"/>", "line of play");
     if (contents.landing_width) {
         list += entry("<path class=\"wide\" d=\"M2 6.5h22M2 2.5v8M24 2.5v8\"/>", "landing width");
@@ -154,10 +159,12 @@ std::string map_style() {
         css += "}\n";
     }
     css += fmt::format(
-        ".b,.s,.case,.play,.arc,.wide,.rim,.pole{{fill:none}}\n"
+        ".b,.s,.then,.case,.play,.arc,.wide,.rim,.pole{{fill:none}}\n"
         ".b{{stroke:{0};stroke-width:1.7}}\n.s{{stroke:{1};stroke-width:1.4;stroke-dasharray:4.5 2.5}}\n"
-        ".b.in,.s.in{{stroke-width:1.1}}\n.play{{stroke:{2};stroke-width:1;stroke-dasharray:8 2.5 1.5 2.5}}\n"
-        "text.b{{fill:{0};stroke:#fff}}\ntext.s{{fill:{1};stroke:#fff}}\n",
+        ".b.in,.s.in{{stroke-width:1.1}}\n.then{{stroke:{0};stroke-width:1.1;stroke-dasharray:2.5 2}}\n"
+        ".ball{{fill:#fff;stroke:{0};stroke-width:1.2}}\n.play{{stroke:{2};stroke-width:1;stroke-dasharray:8 "
+        "2.5 1.5 2.5}}\n"
+        "text.b,text.then{{fill:{0};stroke:#fff;stroke-dasharray:none}}\ntext.s{{fill:{1};stroke:#fff}}\n",
         best_club_colour, second_club_colour, line_of_play_colour);
     return css;
 }

@@ -16,6 +16,7 @@ struct MapContents {
     std::vector<Surrounding::Kind> surroundings;  // each kind once
     std::string best;                             // club names
     std::string second;                           // empty: none drawn
+    bool next_shots = false;
     bool landing_width = false;
     bool arcs = false;
 };

@@ -54,6 +54,33 @@ a { color: inherit; }
   font-size: .78rem; color: #33372f; }
 .swatch { flex: none; align-self: center; margin-right: .35rem; overflow: visible; }
 
+.ahead { display: flex; flex-wrap: wrap; gap: .2rem 1.4rem; align-items: flex-start; margin: .5rem 0; }
+.ahead > div:first-child { flex: 1 1 13rem; }
+.ahead > .scroll { flex: 0 1 auto; }
+.ahead h3 { font-size: .92rem; margin: .15rem 0 .2rem; }
+.next { font-size: .92rem; margin: 0; padding-left: 1.3rem; }
+.next li { margin-bottom: .2rem; }
+.scores { width: auto; font-size: .78rem; margin: 0; }
+.scores th, .scores td { padding: .06rem .45rem .06rem 0; border-bottom: 0; white-space: nowrap; }
+.scores thead th { border-bottom: 1px solid var(--ink); }
+.scores tbody th { font-weight: 400; }
+.scores .at-par th { font-weight: 650; }
+.scores span { display: inline-block; min-width: 2.6rem; }
+.share-bar { width: 5rem; height: .7em; vertical-align: -.05em; border-left: 1px solid var(--ink); }
+.share-bar rect { fill: #44483f; }
+
+.shade, .cost-key { display: none; }
+.shade path { fill-rule: evenodd; }
+.shade-one:checked ~ .hole-map .shade, .shade-all:checked ~ .hole .shade { display: inline; }
+.shade-one:checked ~ .cost-key, .shade-all:checked ~ .hole .cost-key { display: block; }
+.shade-one:checked ~ .hole-map .ground path, .shade-all:checked ~ .hole .ground path { fill: none; }
+.shade-all:checked ~ .hole .shade-one, .shade-all:checked ~ .hole .shade-one + .switch { visibility: hidden; }
+.switch { font-size: .85rem; padding-left: .3rem; cursor: pointer; }
+.cost-key { font-size: .74rem; width: 0; min-width: 100%; color: #33372f; }
+.cost-key ul { list-style: none; margin: 0; padding: 0; display: grid;
+  grid-template-columns: repeat(auto-fill, minmax(5.7rem, 1fr)); gap: .05rem .4rem; }
+.cost-key li { display: flex; white-space: nowrap; }
+
 .hole-map { display: block; width: auto; height: 40rem; max-width: 100%; }
 .hole-map text { font: 9.5px system-ui, sans-serif; fill: #14180f; stroke: #fff; stroke-width: 2.4px;
   stroke-linejoin: round; paint-order: stroke; unicode-bidi: plaintext; }
@@ -107,9 +134,22 @@ footer { margin-top: 2rem; border-top: 1px solid var(--ink); padding-top: .6rem;
     padding: 2mm 0 2.5mm; border-top-width: 1px; }
   .hole-map { height: auto; max-height: none; max-width: none; }
   .verdict { font-size: 9.8pt; }
-  .choices, .legend, .more { font-size: 7.6pt; }
+  .choices, .legend, .more { font-size: 7.5pt; }
   .choices th, .choices td { padding: .12rem .2rem; }
   .lie-bar { min-width: 3rem; }
+  .scores, .next { font-size: 7.6pt; line-height: 1.18; }
+  .scores th, .scores td { padding: 0 .35rem 0 0; }
+  .legend { margin-top: .35rem; gap: 0 .7rem; line-height: 1.2; }
+  .ahead { margin: .2rem 0; flex-wrap: nowrap; gap: 0 5mm; }
+  .ahead > div:first-child { flex-basis: 0; }
+  .ahead h3 { font-size: 8.4pt; }
+  .share-bar { width: 3.6rem; }
+  .shade-one, .shade-all, .switch { display: none; }
+  .shade-one:checked ~ .hole-map, .shade-all:checked ~ .hole .hole-map { max-height: 108mm; }
+  .cost-key { font-size: 6.4pt; line-height: 1.15; }
+  .cost-key ul { grid-template-columns: repeat(auto-fill, minmax(4.3rem, 1fr)); gap: 0 .2rem; }
+  .cost-key .swatch { margin-right: .15rem; }
+  .cost-key p { margin: .1rem 0; }
   .caution { font-size: 8.4pt; margin: .2rem 0; }
   .hole p { margin: .25rem 0; }
   .round { font-size: 8.2pt; }

@@ -92,7 +92,7 @@ std::string assumptions(const PlanView& view) {
     }
     const char* field = view.plan.field == FieldKind::published
                             ? "the published tour table by lie and distance, adjusted to the handicap"
-                            : "this golfer's own patterns, shot by shot to the hole";
+                            : "valued for this golfer's own clubs, shot by shot to the hole";
     return details("Assumptions",
                    fmt::format("<p>Strokes from where the ball lies: {}.</p>\n{}", field, table.html()));
 }

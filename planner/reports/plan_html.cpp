@@ -13,6 +13,7 @@
 #include "planner/reports/page_style.hpp"
 #include "planner/reports/plan_appendix.hpp"
 #include "planner/reports/plan_reports.hpp"
+#include "planner/reports/score_words.hpp"
 #include "planner/reports/words.hpp"
 
 namespace landwidth {
@@ -54,23 +55,40 @@ std::string page_header(const PlanView& view) {
         view.units == DisplayUnits::yards ? "yards" : "metres");
 }
 
-std::string difference_text(double strokes) {
-    return std::abs(strokes) < 0.005 ? std::string("the same") : fmt::format("{:+.2f}", strokes);
+std::string difference_text(double value) {
+    return std::abs(value) < 0.005 ? std::string("the same") : fmt::format("{:+.2f}", value);
+}
+
+std::string_view totals_caption(AimFor aim) {
+    switch (aim) {
+        case AimFor::strokes:
+            break;
+        case AimFor::stableford:
+            return "Expected Stableford points for the round";
+        case AimFor::par_or_better:
+            return "Holes of the round played in par or better, on average";
+    }
+    return "Expected strokes for the round";
 }
 
 std::string totals(const PlanView& view) {
     const RoundPlan& plan = view.plan;
-    HtmlTable table("totals", {{"Off the tee"}, {"Strokes", true}, {"Against the plan", true}});
-    table.set_caption("Expected strokes for the round");
-    table.add_row({"This plan", fmt::format("{:.1f}", plan.expected_strokes), ""}, "chosen");
-    const auto add = [&](const char* name, const std::optional<double>& strokes) {
-        if (!strokes) return;
-        table.add_row(
-            {name, fmt::format("{:.1f}", *strokes), difference_text(*strokes - plan.expected_strokes)});
+    const bool strokes_only = plan.aim_for == AimFor::strokes;
+    const double planned = strokes_only ? plan.expected_strokes : plan.aim_value;
+    const std::string unit(plan.aim_for == AimFor::par_or_better ? "Holes" : aim_heading(plan.aim_for));
+    HtmlTable table("totals", {{"Off the tee"}, {unit, true}, {"Against the plan", true}});
+    table.set_caption(std::string(totals_caption(plan.aim_for)));
+    table.add_row({"This plan", fmt::format("{:.1f}", planned), ""}, "chosen");
+    const auto add = [&](const char* name, const std::optional<double>& value) {
+        if (!value) return;
+        table.add_row({name, fmt::format("{:.1f}", *value), difference_text(*value - planned)});
     };
     add("Driver on every par 4 and longer", plan.always_driver);
     add("Never the driver", plan.never_driver);
-    return table.html();
+    std::string html = table.html();
+    if (!strokes_only) html += fmt::format("<p>Expected strokes: {:.1f}.</p>\n", plan.expected_strokes);
+    const std::string scores = round_score_words(plan);
+    return scores.empty() ? html : html + fmt::format("<p>{}</p>\n", sentence(scores));
 }
 
 // Which clubs the plan plays off the tees of par 4 and longer, the commonest first.
@@ -133,17 +151,13 @@ std::string fairway_cell(const Hole& hole, const TeeChoice& best) {
     return green < 0.05 ? fairway : fmt::format("{}, {} green", fairway, share_text(green));
 }
 
-std::string margin_text(double strokes) {
-    return strokes < 0.005 ? "&lt;0.01" : fmt::format("{:.2f}", strokes);
-}
-
 std::string club_cell(const PlanView& view, const TeeChoice& choice) {
     return isolated(name_text(view.golfer.clubs.at(choice.club).name, 16));
 }
 
 std::string margin_cell(const PlanView& view, const HolePlan& plan) {
     if (!plan.verdict.over || !plan.verdict.margin) return "only club";
-    return fmt::format("{} over {}", margin_text(*plan.verdict.margin),
+    return fmt::format("{} over {}", sentence(loss_size_text(view.plan.aim_for, *plan.verdict.margin)),
                        club_cell(view, plan.choices.at(*plan.verdict.over)));
 }
 
@@ -153,54 +167,83 @@ std::string certainty_cell(const HolePlan& plan) {
     return plan.verdict.toss_up ? fmt::format("<span class=\"tossup\">toss-up</span> ({})", share) : share;
 }
 
+// Where the value aimed for stands in the table of the holes, behind the strokes, when it is another.
+constexpr std::ptrdiff_t value_column = 9;
+
 std::vector<std::string> round_row(const PlanView& view, std::size_t i) {
     const Hole& hole = view.course.holes.at(i);
     const HolePlan& plan = view.plan.holes.at(i);
     const TeeChoice& best = best_of(plan);
-    return {fmt::format("<a href=\"#hole-{}\">{}</a>", i + 1, isolated(name_text(hole.ref, 12))),
-            fmt::format("{}", hole.par),
-            length_number(hole.line.length(), view.units),
-            isolated(name_text(hole.tee, 16)),
-            club_cell(view, best),
-            short_aim_words(best, view.units),
-            sentence(fairway_cell(hole, best)),
-            sentence(share_text(trouble_share(best))),
-            fmt::format("{:.2f}", best.expected_strokes),
-            margin_cell(view, plan),
-            certainty_cell(plan)};
+    const AimFor aim = view.plan.aim_for;
+    std::vector<std::string> row{
+        fmt::format("<a href=\"#hole-{}\">{}</a>", i + 1, isolated(name_text(hole.ref, 12))),
+        fmt::format("{}", hole.par),
+        length_number(hole.line.length(), view.units),
+        isolated(name_text(hole.tee, 16)),
+        club_cell(view, best),
+        short_aim_words(best, view.units),
+        sentence(fairway_cell(hole, best)),
+        sentence(share_text(trouble_share(best))),
+        fmt::format("{:.2f}", best.expected_strokes),
+        margin_cell(view, plan),
+        certainty_cell(plan)};
+    if (aim != AimFor::strokes) {
+        row.insert(row.begin() + value_column, sentence(aim_value_text(aim, best.aim_value)));
+    }
+    return row;
 }
 
 std::string round_table(const PlanView& view) {
-    HtmlTable table("round", {{"Hole"},
-                              {"Par", true},
-                              {fmt::format("Length, {}", display_unit(view.units)), true},
-                              {"Tee"},
-                              {"Club"},
-                              {"Aim"},
-                              {"Fairway", true},
-                              {"Trouble", true},
-                              {"Strokes", true},
-                              {"Better by"},
-                              {"How sure"}});
+    std::vector<HtmlColumn> columns{
+        {"Hole"},          {"Par", true},     {fmt::format("Length, {}", display_unit(view.units)), true},
+        {"Tee"},           {"Club"},          {"Aim"},
+        {"Fairway", true}, {"Trouble", true}, {"Strokes", true},
+        {"Better by"},     {"How sure"}};
+    const AimFor aim = view.plan.aim_for;
+    const bool strokes_only = aim == AimFor::strokes;
+    if (!strokes_only) columns.insert(columns.begin() + value_column, {std::string(aim_heading(aim)), true});
+    HtmlTable table("round", columns);
     double length_m = 0.0;
     for (std::size_t i = 0; i < view.plan.holes.size(); ++i) {
         table.add_row(round_row(view, i));
         length_m += view.course.holes.at(i).line.length();
     }
-    table.set_foot({"All", fmt::format("{}", view.plan.par), length_number(length_m, view.units), "", "", "",
-                    "", "", fmt::format("{:.1f}", view.plan.expected_strokes), "", ""});
+    std::vector<std::string> foot{"All",
+                                  fmt::format("{}", view.plan.par),
+                                  length_number(length_m, view.units),
+                                  "",
+                                  "",
+                                  "",
+                                  "",
+                                  "",
+                                  fmt::format("{:.1f}", view.plan.expected_strokes),
+                                  "",
+                                  ""};
+    if (!strokes_only) {
+        foot.insert(foot.begin() + value_column, round_value_text(aim, view.plan.aim_value, 1));
+    }
+    table.set_foot(foot);
     return "<section class=\"part\">\n<h2>The holes</h2>\n<p class=\"note\">Trouble: share of the balls that "
            "finish "
            "in a bunker, among trees, in a penalty area or out of bounds. How sure: share of the plausible "
-           "patterns, given how few shots stand behind them, in which the same club stays best.</p>\n" +
-           table.html() + "</section>\n";
+           "patterns, given how few shots stand behind them, in which the same club stays best. Strokes: " +
+           sentence(field_words(view.plan.field)) + ".</p>\n" + table.html() + "</section>\n";
+}
+
+// One switch for all maps, so that a whole booklet prints shaded; see hole_section.
+std::string shade_switch(const PlanView& view) {
+    const auto& holes = view.plan.holes;
+    if (std::none_of(holes.begin(), holes.end(), [](const HolePlan& hole) { return hole.cost_map; }))
+        return {};
+    return "<input type=\"checkbox\" class=\"shade-all\" id=\"shade-all\"/><label class=\"switch\" "
+           "for=\"shade-all\">Shade the maps of all holes by the strokes still to play</label>\n";
 }
 
 }  // namespace
 
 std::string plan_html(const PlanView& view) {
     std::string html = head(view) + "<body>\n" + map_patterns() + page_header(view) + "<main>\n";
-    html += summary(view) + round_table(view) + plan_cautions(view);
+    html += summary(view) + round_table(view) + plan_cautions(view) + shade_switch(view);
     for (std::size_t i = 0; i < view.plan.holes.size(); ++i)
         html += hole_section(view, i);
     html += plan_appendix(view) + "</main>\n" + page_footer(view) + "</body>\n</html>\n";

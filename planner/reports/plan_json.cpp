@@ -3,9 +3,13 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 #include <optional>
+#include <string>
+#include <vector>
 
+#include "planner/reports/next_shot_words.hpp"
 #include "planner/reports/plan_reports.hpp"
 #include "planner/reports/rounded.hpp"
+#include "planner/reports/score_words.hpp"
 #include "planner/reports/words.hpp"
 
 namespace landwidth {
@@ -55,55 +59,137 @@ std::size_t share_key_of(Lie lie) {
     return 1;
 }
 
+constexpr double ten_thousand = 10000.0;
+
 // Counted in ten-thousandths, so that what is written adds to 1 exactly: the largest share takes up what
 // rounding leaves over, where it shows least.
-Json json_shares(const std::array<double, lie_count>& lies) {
-    constexpr double whole = 10000.0;
-    std::array<double, share_keys.size()> shares{};
-    for (const Lie lie : all_lies)
-        shares[share_key_of(lie)] += lies[index_of(lie)];
-    double left_over = whole;
+std::vector<double> ten_thousandths(std::vector<double> shares) {
+    double left_over = ten_thousand;
     for (double& share : shares) {
-        share = std::round(whole * share);
+        share = std::round(ten_thousand * share);
         left_over -= share;
     }
     *std::max_element(shares.begin(), shares.end()) += left_over;
+    return shares;
+}
 
+Json json_shares(const std::array<double, lie_count>& lies) {
+    std::vector<double> shares(share_keys.size(), 0.0);
+    for (const Lie lie : all_lies)
+        shares[share_key_of(lie)] += lies[index_of(lie)];
+    shares = ten_thousandths(std::move(shares));
     Json json = Json::object();
     for (std::size_t i = 0; i < shares.size(); ++i)
-        json[share_keys[i]] = shares[i] / whole + 0.0;
+        json[share_keys[i]] = shares[i] / ten_thousand + 0.0;
     return json;
+}
+
+std::string score_key(ScoreToPar score) {
+    std::string key(score_name(score));
+    std::replace(key.begin(), key.end(), ' ', '_');
+    return key;
+}
+
+// From the fewest strokes that ever happen; the scores to par are sums of the rounded shares of strokes, so
+// that the two agree to the last digit.
+Json json_score(const ScoreDistribution& score, int par) {
+    const ScoreDistribution counted{ten_thousandths(score.shares)};
+    Json strokes = Json::object();
+    const std::size_t last = counted.shares.size() - 1;
+    for (std::size_t n = 0; n <= last; ++n) {
+        if (strokes.empty() && counted.shares[n] == 0.0) continue;
+        strokes[std::to_string(n) + (n == last ? "+" : "")] = counted.shares[n] / ten_thousand + 0.0;
+    }
+    Json to_par = Json::object();
+    for (const ScoreToPar name : all_scores_to_par)
+        to_par[score_key(name)] = share_of(counted, name, par) / ten_thousand + 0.0;
+    return {{"strokes", std::move(strokes)}, {"to_par", std::move(to_par)}};
+}
+
+const char* value_key(AimFor aim) {
+    switch (aim) {
+        case AimFor::strokes:
+            break;
+        case AimFor::stableford:
+            return "expected_points";
+        case AimFor::par_or_better:
+            return "par_or_better";
+    }
+    return "expected_strokes";
+}
+
+// The margin in strokes stays in the contract: null when it is in another unit, which has a key of its own.
+void add_margin(Json& json, AimFor aim, const std::optional<double>& margin) {
+    const Json value = json_optional(margin, stroke_decimals);
+    json["margin_strokes"] = aim == AimFor::strokes ? value : Json(nullptr);
+    if (aim == AimFor::stableford) json["margin_points"] = value;
+    if (aim == AimFor::par_or_better) json["margin_share"] = value;
 }
 
 Json json_verdict(const PlanView& view, const Hole& hole, const HolePlan& plan) {
     const TeeChoice& best = plan.choices.at(plan.verdict.best);
     Json over = nullptr;
     if (plan.verdict.over) over = view.golfer.clubs.at(plan.choices.at(*plan.verdict.over).club).name;
-    return {
+    const AimFor aim = view.plan.aim_for;
+    Json json{
         {"club", view.golfer.clubs.at(best.club).name},
         {"aim_bearing_deg", rounded_direction(best.aim_bearing.degrees(), 2)},
         {"aim_point", json_place(hole.frame, best.aim_point)},
         {"aim_text", aim_words(best, DisplayUnits::yards)},
         {"expected_strokes", rounded(best.expected_strokes, stroke_decimals)},
-        {"margin_strokes", json_optional(plan.verdict.margin, stroke_decimals)},
-        {"over", over},
-        {"confidence", rounded(plan.verdict.confidence, 4)},
-        {"toss_up", plan.verdict.toss_up},
     };
+    if (aim != AimFor::strokes) json[value_key(aim)] = rounded(best.aim_value, stroke_decimals);
+    add_margin(json, aim, plan.verdict.margin);
+    json["over"] = over;
+    json["confidence"] = rounded(plan.verdict.confidence, 4);
+    json["toss_up"] = plan.verdict.toss_up;
+    return json;
 }
 
-Json json_choice(const PlanView& view, const TeeChoice& choice) {
+Json json_choice(const PlanView& view, const Hole& hole, const TeeChoice& choice) {
     Json landing_width = nullptr;
     if (choice.landing) landing_width = json_yards(choice.landing->width_m());
-    return {
+    const AimFor aim = view.plan.aim_for;
+    Json json{
         {"club", view.golfer.clubs.at(choice.club).name},
         {"aim_bearing_deg", rounded_direction(choice.aim_bearing.degrees(), 2)},
         {"expected_strokes", rounded(choice.expected_strokes, stroke_decimals)},
-        // Two decimals more than the strokes: it is there to be compared with margins.
-        {"standard_error", rounded(choice.standard_error, 6)},
-        {"lies", json_shares(choice.lies)},
-        {"leave_yd", {{"mean", json_yards(choice.leave_mean_m)}, {"sd", json_yards(choice.leave_sd_m)}}},
-        {"landing_width_yd", landing_width},
+    };
+    if (aim != AimFor::strokes) json[value_key(aim)] = rounded(choice.aim_value, stroke_decimals);
+    // Two decimals more than the strokes: it is there to be compared with margins.
+    json["standard_error"] = rounded(choice.standard_error, 6);
+    json["lies"] = json_shares(choice.lies);
+    json["leave_yd"] = {{"mean", json_yards(choice.leave_mean_m)}, {"sd", json_yards(choice.leave_sd_m)}};
+    json["landing_width_yd"] = landing_width;
+    if (!choice.score.empty()) json["score"] = json_score(choice.score, hole.par);
+    return json;
+}
+
+Json json_alternative(const PlanView& view, const std::optional<PlannedShot::Alternative>& other) {
+    if (!other) return nullptr;
+    return {
+        {"club", view.golfer.clubs.at(other->club).name},    {"swing", rounded(other->swing, 3)},
+        {"purpose", purpose_name(other->purpose)},           {"leave_yd", json_yards(other->leave_m)},
+        {"margin", rounded(other->margin, stroke_decimals)},
+    };
+}
+
+Json json_next_shot(const PlanView& view, const Hole& hole, const PlannedShot& shot) {
+    const Bearing aim = hole.frame.true_bearing(shot.from, shot.aim_point);
+    return {
+        {"club", view.golfer.clubs.at(shot.club).name},
+        {"swing", rounded(shot.swing, 3)},
+        {"purpose", purpose_name(shot.purpose)},
+        {"from", json_place(hole.frame, shot.from)},
+        {"lie", share_keys[share_key_of(shot.lie)]},
+        {"to_hole_yd", json_yards(shot.to_hole_m)},
+        {"aim_bearing_deg", rounded_direction(aim.degrees(), 2)},
+        {"aim_point", json_place(hole.frame, shot.aim_point)},
+        {"leave", json_place(hole.frame, shot.leave)},
+        {"leave_lie", share_keys[share_key_of(shot.leave_lie)]},
+        {"leave_yd", json_yards(shot.leave_m)},
+        {value_key(view.plan.aim_for), rounded(shot.cost, stroke_decimals)},
+        {"alternative", json_alternative(view, shot.alternative)},
     };
 }
 
@@ -112,22 +198,59 @@ Json json_hole(const PlanView& view, std::size_t index) {
     const HolePlan& plan = view.plan.holes.at(index);
     Json choices = Json::array();
     for (const TeeChoice& choice : plan.choices)
-        choices.push_back(json_choice(view, choice));
+        choices.push_back(json_choice(view, hole, choice));
     Json cautions = Json::array();
     for (const std::string& sentence : caution_words(view, index))
         cautions.push_back(sentence);
-    return {
+    Json json{
         {"ref", hole.ref},
         {"par", hole.par},
         {"length_yd", json_yards(hole.line.length())},
         {"tee", hole.tee},
         {"verdict", json_verdict(view, hole, plan)},
         {"choices", std::move(choices)},
-        // Beyond the contract, for whoever wants it.
-        {"name", hole.name},
-        {"par_inferred", hole.par_inferred},
-        {"cautions", std::move(cautions)},
     };
+    if (view.plan.field == FieldKind::personal) {
+        Json next = Json::array();
+        for (const PlannedShot& shot : plan.next)
+            next.push_back(json_next_shot(view, hole, shot));
+        json["next"] = std::move(next);
+    }
+    if (view.plan.aim_for == AimFor::stableford) json["strokes_received"] = plan.strokes_received;
+    // Beyond the contract, for whoever wants it.
+    json["name"] = hole.name;
+    json["par_inferred"] = hole.par_inferred;
+    json["cautions"] = std::move(cautions);
+    return json;
+}
+
+Json json_round(const RoundPlan& plan) {
+    Json json{{"par", plan.par}, {"expected_strokes", rounded(plan.expected_strokes, stroke_decimals)}};
+    const double aim_value = rounded(plan.aim_value, stroke_decimals);
+    if (plan.aim_for == AimFor::stableford) json["expected_points"] = aim_value;
+    if (plan.aim_for == AimFor::par_or_better) json["holes_par_or_better"] = aim_value;
+    json["always_driver"] = json_optional(plan.always_driver, stroke_decimals);
+    json["never_driver"] = json_optional(plan.never_driver, stroke_decimals);
+    if (!plan.score.empty()) {
+        json["score"] = {{"mean", rounded(plan.score.mean(), stroke_decimals)},
+                         {"sd", rounded(std::sqrt(plan.score.variance()), stroke_decimals)},
+                         {"p10", strokes_within(plan.score, 0.1)},
+                         {"p50", strokes_within(plan.score, 0.5)},
+                         {"p90", strokes_within(plan.score, 0.9)}};
+    }
+    return json;
+}
+
+const char* aim_key(AimFor aim) {
+    switch (aim) {
+        case AimFor::strokes:
+            break;
+        case AimFor::stableford:
+            return "stableford";
+        case AimFor::par_or_better:
+            return "par-or-better";
+    }
+    return "strokes";
 }
 
 Json json_assumptions(const Assumptions& assumptions) {
@@ -165,14 +288,11 @@ std::string plan_json(const PlanView& view) {
           {"attribution", view.course.attribution}}},
         {"golfer", {{"name", view.golfer.name}}},
         {"field", view.plan.field == FieldKind::personal ? "personal" : "published"},
+        {"aim_for", aim_key(view.plan.aim_for)},
         {"assumptions", json_assumptions(view.plan.assumptions)},
         {"warnings", std::move(warnings)},
         {"holes", std::move(holes)},
-        {"round",
-         {{"par", view.plan.par},
-          {"expected_strokes", rounded(view.plan.expected_strokes, stroke_decimals)},
-          {"always_driver", json_optional(view.plan.always_driver, stroke_decimals)},
-          {"never_driver", json_optional(view.plan.never_driver, stroke_decimals)}}},
+        {"round", json_round(view.plan)},
         {"cautions", std::move(cautions)},
     };
     // Names of maps and profiles may hold bytes that are no UTF-8; the file is valid JSON all the same.

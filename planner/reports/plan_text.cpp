@@ -4,7 +4,9 @@
 #include <cmath>
 
 #include "planner/reports/display_length.hpp"
+#include "planner/reports/next_shot_words.hpp"
 #include "planner/reports/plan_reports.hpp"
+#include "planner/reports/score_words.hpp"
 #include "planner/reports/text_table.hpp"
 #include "planner/reports/words.hpp"
 
@@ -15,9 +17,22 @@ constexpr auto left = TextTable::Align::left;
 constexpr auto right = TextTable::Align::right;
 
 // "+0.08", "-0.02"; what rounds to nothing is "+0.00".
-std::string difference_text(double strokes) {
-    const double shown = std::round(100.0 * strokes) / 100.0 + 0.0;
+std::string difference_text(double value) {
+    const double shown = std::round(100.0 * value) / 100.0 + 0.0;
     return fmt::format("{:+.2f}", shown);
+}
+
+// The head of the column beside the strokes; "" when strokes are all there is to aim for.
+std::string_view value_heading(AimFor aim) {
+    switch (aim) {
+        case AimFor::strokes:
+            break;
+        case AimFor::stableford:
+            return "points";
+        case AimFor::par_or_better:
+            return "chance";
+    }
+    return "";
 }
 
 const std::string& club_of(const PlanView& view, const TeeChoice& choice) {
@@ -31,7 +46,7 @@ double mown_share(const TeeChoice& choice) {
 
 std::string next_best(const PlanView& view, const HolePlan& plan) {
     if (!plan.verdict.over || !plan.verdict.margin) return "none";
-    return fmt::format("{} {}", difference_text(*plan.verdict.margin),
+    return fmt::format("{} {}", loss_change_text(view.plan.aim_for, *plan.verdict.margin),
                        club_of(view, plan.choices.at(*plan.verdict.over)));
 }
 
@@ -66,6 +81,11 @@ std::string holes_table(const PlanView& view) {
                                            {"trouble", right},        {"to go", right}, {"strokes", right},
                                            {"next best", left, true}, {"sure", right}};
     constexpr std::size_t tee_column = 3;
+    // Before the last two columns, the next best club and how sure.
+    const auto value_column = static_cast<std::ptrdiff_t>(columns.size()) - 2;
+    const AimFor aim = view.plan.aim_for;
+    const std::string value_head(value_heading(aim));
+    if (!value_head.empty()) columns.insert(columns.begin() + value_column, {value_head, right});
     if (tees_differ) columns.insert(columns.begin() + tee_column, {"tee", left, true});
     TextTable table(columns);
     for (std::size_t i = 0; i < view.plan.holes.size(); ++i) {
@@ -83,6 +103,9 @@ std::string holes_table(const PlanView& view) {
                                      fmt::format("{:.2f}", best.expected_strokes),
                                      next_best(view, plan),
                                      certainty(plan.verdict)};
+        if (!value_head.empty()) {
+            row.insert(row.begin() + value_column, aim_value_text(aim, best.aim_value));
+        }
         if (tees_differ) row.insert(row.begin() + tee_column, hole.tee.empty() ? "-" : hole.tee);
         table.add_row(row);
     }
@@ -95,6 +118,13 @@ std::string key(const PlanView& view) {
         "bounds.\n"
         "To go: mean distance left. Next best: what that club costs. Sure: how often the choice stays "
         "best.\n";
+    if (view.plan.aim_for == AimFor::stableford) {
+        text += "Points: Stableford; the next best club costs points.\n";
+    }
+    if (view.plan.aim_for == AimFor::par_or_better) {
+        text += "Chance: of par or better; the next best club costs that part of all holes played.\n";
+    }
+    text += fmt::format("Strokes: {}.\n", field_words(view.plan.field));
     const auto& plans = view.plan.holes;
     if (std::any_of(plans.begin(), plans.end(), [](const HolePlan& plan) { return plan.verdict.toss_up; })) {
         text += "Toss-up: the difference is within the noise; either club will do.\n";
@@ -108,20 +138,57 @@ std::string key(const PlanView& view) {
 
 std::string round_totals(const PlanView& view) {
     const RoundPlan& plan = view.plan;
-    TextTable table(
-        {{fmt::format("round, par {}", plan.par), left}, {"strokes", right}, {"difference", right}});
-    const auto add = [&](const char* what, const std::optional<double>& strokes) {
-        if (!strokes) return;
-        table.add_row(
-            {what, fmt::format("{:.2f}", *strokes), difference_text(*strokes - plan.expected_strokes)});
+    const bool strokes_only = plan.aim_for == AimFor::strokes;
+    const char* unit = strokes_only ? "strokes" : plan.aim_for == AimFor::stableford ? "points" : "par holes";
+    const double planned = strokes_only ? plan.expected_strokes : plan.aim_value;
+    TextTable table({{fmt::format("round, par {}", plan.par), left}, {unit, right}, {"difference", right}});
+    const auto add = [&](const char* what, const std::optional<double>& value) {
+        if (!value) return;
+        table.add_row({what, fmt::format("{:.2f}", *value), difference_text(*value - planned)});
     };
-    table.add_row({"this plan", fmt::format("{:.2f}", plan.expected_strokes), ""});
+    table.add_row({"this plan", fmt::format("{:.2f}", planned), ""});
     add("driver on every par 4 and longer", plan.always_driver);
     add("never the driver", plan.never_driver);
-    return table.text();
+    if (strokes_only) return table.text();
+    return table.text() + fmt::format("Strokes of the round: {:.2f}.\n", plan.expected_strokes) +
+           (plan.aim_for == AimFor::par_or_better
+                ? "Par holes: how many of the holes end in par or better on average.\n"
+                : "");
 }
 
-// The aims as a golfer says them, and what to keep in mind on that tee.
+// How likely each score is, hole by hole; nothing where no distribution was computed.
+std::string scores_table(const PlanView& view) {
+    TextTable table({{"scores", left, true},
+                     {"birdie or better", right},
+                     {"par", right},
+                     {"bogey", right},
+                     {"double or worse", right}});
+    bool any = false;
+    for (std::size_t i = 0; i < view.plan.holes.size(); ++i) {
+        const Hole& hole = view.course.holes.at(i);
+        const HolePlan& plan = view.plan.holes[i];
+        const ScoreDistribution& scores = plan.choices.at(plan.verdict.best).score;
+        if (scores.empty()) continue;
+        any = true;
+        const auto share = [&](ScoreToPar score) { return share_of(scores, score, hole.par); };
+        table.add_row(
+            {hole.ref, share_text(share(ScoreToPar::eagle_or_better) + share(ScoreToPar::birdie)),
+             share_text(share(ScoreToPar::par)), share_text(share(ScoreToPar::bogey)),
+             share_text(share(ScoreToPar::double_bogey) + share(ScoreToPar::triple_bogey_or_worse))});
+    }
+    if (!any) return {};
+    return table.text() + wrapped(round_score_words(view.plan)) + "\n";
+}
+
+// "then a; then b".
+std::string one_after_another(const std::vector<std::string>& sentences) {
+    std::string words;
+    for (const std::string& one : sentences)
+        words += (words.empty() ? "then " : "; then ") + one;
+    return words;
+}
+
+// The aims as a golfer says them, the shots that follow, and what to keep in mind on that tee.
 std::string hole_by_hole(const PlanView& view) {
     constexpr std::size_t longest_ref = 8;
     std::size_t ref_width = 1;
@@ -136,6 +203,9 @@ std::string hole_by_hole(const PlanView& view) {
         const std::string ref = shortened(view.course.holes.at(i).ref, longest_ref);
         text += wrapped(fmt::format("{}, {}", name_text(club_of(view, best)), aim_words(best, view.units)),
                         ref + std::string(ref_width + 2 - std::min(display_width(ref), ref_width), ' '));
+        if (const std::string next = one_after_another(next_shot_words(view, i)); !next.empty()) {
+            text += wrapped(next, std::string(ref_width + 2, ' '));
+        }
         for (const std::string& caution : caution_words(view, i))
             text += wrapped(caution, caution_start);
     }
@@ -154,9 +224,6 @@ std::string closing_remarks(const PlanView& view) {
     for (const std::string& caution : standing_cautions())
         text += wrapped(caution, "- ");
     text += "\n";
-    text += wrapped(fmt::format("Strokes: {}.", view.plan.field == FieldKind::personal
-                                                    ? "this golfer's own field"
-                                                    : "the published tour table, adjusted to the handicap"));
     text += wrapped(fmt::format("Map: {}{}{}", view.course.source,
                                 view.course.attribution.empty() ? "" : ", ", view.course.attribution));
     return text;
@@ -166,7 +233,7 @@ std::string closing_remarks(const PlanView& view) {
 
 std::string plan_text(const PlanView& view) {
     return title(view) + "\n" + holes_table(view) + "\n" + key(view) + "\n" + round_totals(view) + "\n" +
-           hole_by_hole(view) + "\n" + closing_remarks(view);
+           scores_table(view) + hole_by_hole(view) + "\n" + closing_remarks(view);
 }
 
 }  // namespace landwidth

@@ -65,21 +65,21 @@ std::string path_data(const std::vector<Point>& sheet_points, bool closed) {
     return out;
 }
 
+std::string ring_data(const Ring& ring, const MapSheet& sheet) {
+    std::vector<Point> points;
+    points.reserve(ring.size());
+    for (const Point p : ring)
+        points.push_back(sheet.to_sheet(p));
+    if (points.size() > 1 && points.front() == points.back()) points.pop_back();
+    return sheet_area(points) < speck_px2 ? std::string() : path_data(points, true);
+}
+
 std::string path_data(const Region& region, const MapSheet& sheet) {
     std::string out;
-    const auto append_ring = [&](const Ring& ring) {
-        std::vector<Point> points;
-        points.reserve(ring.size());
-        for (const Point p : ring)
-            points.push_back(sheet.to_sheet(p));
-        if (points.size() > 1 && points.front() == points.back()) points.pop_back();
-        if (sheet_area(points) < speck_px2) return;
-        append_path(out, points, true);
-    };
     for (const PolygonRings& polygon : region.polygons()) {
-        append_ring(polygon.outer);
+        out += ring_data(polygon.outer, sheet);
         for (const Ring& inner : polygon.inners)
-            append_ring(inner);
+            out += ring_data(inner, sheet);
     }
     return out;
 }

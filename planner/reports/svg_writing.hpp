@@ -19,6 +19,9 @@ std::string path_data(const std::vector<Point>& sheet_points, bool closed);
 // nobody could see are left out.
 std::string path_data(const Region& region, const MapSheet& sheet);
 
+// The same of one ring.
+std::string ring_data(const Ring& ring, const MapSheet& sheet);
+
 // <path> with a class of the page's style.
 std::string path_element(std::string_view css_class, std::string_view data);
 

@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "planner/reports/display_length.hpp"
+#include "planner/reports/score_words.hpp"
 
 namespace landwidth {
 namespace {
@@ -94,17 +95,6 @@ std::string outcome_words(const TeeChoice& choice) {
     return words.empty() ? "rough only" : words;
 }
 
-std::string cost_words(double margin) {
-    return margin < 0.005 ? "less than 0.01 more" : fmt::format("{:.2f} more", margin);
-}
-
-std::string capitalised(std::string text) {
-    if (!text.empty() && text.front() >= 'a' && text.front() <= 'z') {
-        text.front() = static_cast<char>(text.front() - 'a' + 'A');
-    }
-    return text;
-}
-
 std::string club_name(const PlanView& view, const TeeChoice& choice) {
     return name_text(view.golfer.clubs.at(choice.club).name);
 }
@@ -135,6 +125,13 @@ std::vector<std::string> worse_outcomes(const TeeChoice& choice, const TeeChoice
 }
 
 }  // namespace
+
+std::string capitalised(std::string text) {
+    if (!text.empty() && text.front() >= 'a' && text.front() <= 'z') {
+        text.front() = static_cast<char>(text.front() - 'a' + 'A');
+    }
+    return text;
+}
 
 std::string name_text(std::string_view name, std::size_t longest) {
     std::string text;
@@ -192,7 +189,8 @@ std::string verdict_words(const PlanView& view, std::size_t hole) {
         return capitalised(what) + "; no other club is worth computing here.";
     }
     const std::string next = club_name(view, plan.choices.at(*plan.verdict.over));
-    const std::string cost = fmt::format("{} costs {}", next, cost_words(*plan.verdict.margin));
+    const std::string cost =
+        fmt::format("{} costs {}", next, loss_words(view.plan.aim_for, *plan.verdict.margin));
     if (!plan.verdict.toss_up) return fmt::format("{}; {}.", capitalised(what), cost);
     return fmt::format("A toss-up between {} and {}. {}; {}, which is within the noise.",
                        club_name(view, best), next, capitalised(what), cost);
@@ -212,8 +210,10 @@ std::string why_not_driver_words(const PlanView& view, std::size_t hole) {
                                                 length_text(driver->leave_mean_m, view.units),
                                                 length_text(best.leave_mean_m, view.units))
                                   : worse.front() + (worse.size() > 1 ? ", " + worse[1] : std::string());
-    return fmt::format("{} finds {}: it costs {} than {}.", capitalised(club_name(view, *driver)), finds,
-                       cost_words(driver->expected_strokes - best.expected_strokes), club_name(view, best));
+    const AimFor aim = view.plan.aim_for;
+    return fmt::format("{} finds {}: it costs {} {} {}.", capitalised(club_name(view, *driver)), finds,
+                       loss_words(aim, loss(aim, *driver, best)), aim == AimFor::strokes ? "than" : "against",
+                       club_name(view, best));
 }
 
 std::string certainty_words(const HolePlan& hole) {

@@ -42,6 +42,9 @@ std::string share_text(double share);
 // Share of balls that finish in a bunker, among trees, in a penalty area or out of bounds.
 double trouble_share(const TeeChoice& choice);
 
+// With a capital letter at the start; a first character beyond ASCII stays as it is.
+std::string capitalised(std::string text);
+
 // A name fit for a sentence: at most `longest` characters, the rest an ellipsis; what is written from right
 // to left does not carry the words behind it along.
 std::string name_text(std::string_view name, std::size_t longest = 48);

@@ -89,7 +89,8 @@ std::vector<Label> labels_of(const std::string& svg) {
                               : classes.find(" m ") != std::string::npos ? Anchor::middle
                                                                          : Anchor::start;
         const LabelSpot spot{{std::stod((*it)[2]), std::stod((*it)[3])}, anchor};
-        const bool large = classes.find("yd") == std::string::npos;
+        const bool large =
+            classes.find("yd") == std::string::npos && classes.find("then") == std::string::npos;
         labels.push_back({(*it)[4], LabelPlacer::box_of((*it)[4], large ? 10.5 : 9.5, spot)});
     }
     return labels;
@@ -176,7 +177,18 @@ TEST_CASE("labels neither overlap nor run off the map", "[map]") {
     for (const NamedHole& hole : holes_of_all_kinds()) {
         for (const DisplayUnits units : {DisplayUnits::yards, DisplayUnits::metres}) {
             INFO(hole.name);
-            const std::string svg = hole_map(hole.made.view(units), 0, "h").svg;
+            fixture::PlanFixture made = hole.made;
+            const LineOfPlay& line = made.course.holes[0].line;
+            // Some play on from where the tee shot lies, as a club with a long name.
+            if (line.length() > 300.0) {
+                made.plan.holes[0].next = fixture::own_field().plan.holes[0].next;
+                for (PlannedShot& shot : made.plan.holes[0].next) {
+                    shot.club = 0;
+                    shot.from = line.point_at(0.6 * line.length());
+                    shot.leave = line.pin();
+                }
+            }
+            const std::string svg = hole_map(made.view(units), 0, "h").svg;
             static const std::regex view_box(R"re(viewBox="0 0 ([0-9.]+) ([0-9.]+)")re");
             std::smatch size;
             REQUIRE(std::regex_search(svg, size, view_box));
@@ -194,6 +206,34 @@ TEST_CASE("labels neither overlap nor run off the map", "[map]") {
             }
         }
     }
+}
+
+TEST_CASE("the shots that follow are drawn from ball to ball and stay on the sheet", "[map]") {
+    fixture::PlanFixture made = fixture::own_field();
+    const HoleMap map = hole_map(made.view(), 0, "h");
+    CHECK(map.legend.find("the shots that follow") != std::string::npos);
+    static const std::regex ball(R"re(<circle class="ball" cx="([0-9.]+)" cy="([0-9.]+)")re");
+    std::vector<Point> balls;
+    for (auto it = std::sregex_iterator(map.svg.begin(), map.svg.end(), ball); it != std::sregex_iterator();
+         ++it)
+        balls.push_back({std::stod((*it)[1]), std::stod((*it)[2])});
+    REQUIRE(balls.size() == 3);
+    // Up the sheet, ball by ball; steps of 120.3 and 45.5 m, hypot(25, 38).
+    CHECK(balls[0].y > balls[1].y);
+    CHECK(balls[1].y > balls[2].y);
+    CHECK_THAT(distance(balls[0], balls[1]) / distance(balls[1], balls[2]), WithinAbs(120.3 / 45.49, 0.02));
+    // A ball far off the line of play widens the ground that is drawn.
+    made.plan.holes[0].next[0].leave = {-140.0, 300.0};
+    made.plan.holes[0].next[1].from = {-140.0, 300.0};
+    const std::string wide = hole_map(made.view(), 0, "h").svg;
+    static const std::regex view_box(R"re(viewBox="0 0 ([0-9.]+) ([0-9.]+)")re");
+    std::smatch size;
+    REQUIRE(std::regex_search(wide, size, view_box));
+    for (auto it = std::sregex_iterator(wide.begin(), wide.end(), ball); it != std::sregex_iterator(); ++it) {
+        CHECK(std::stod((*it)[1]) < std::stod(size[1]));
+        CHECK(std::stod((*it)[2]) < std::stod(size[2]));
+    }
+    CHECK(hole_map(fixture::two_holes().view(), 0, "h").legend.find("follow") == std::string::npos);
 }
 
 TEST_CASE("both clubs, the landing width and every arc are labelled on an ordinary hole", "[map]") {

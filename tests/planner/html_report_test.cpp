@@ -113,6 +113,69 @@ TEST_CASE("the page is well-formed and needs nothing from elsewhere", "[html]") 
     CHECK(holds(html, "<title>Tee shot plan: Example Holm</title>"));
 }
 
+TEST_CASE("scores and next shots are text on the page, the bars only repeat them", "[html]") {
+    const std::string html = plan_html(fixture::own_field().view());
+    check_self_contained(html);
+    check_identifiers(html);
+    const std::string first = section(html, 1);
+    CHECK(holds(first,
+                "<li>7-iron 132\u00A0yd, laying up to 52\u00A0yd (going for it with the 3-wood costs 0.12 "
+                "more).</li>"));
+    CHECK(holds(first, "<li>Sand wedge, 60\u00A0% swing, from 52\u00A0yd to the green.</li>"));
+    CHECK(holds(first, "par</th><td>4</td><td><span>38\u00A0%</span>"));
+    CHECK(holds(first, "triple bogey or worse</th><td>≥7</td><td><span>5\u00A0%</span>"));
+    CHECK(count(first, "class=\"share-bar\"") == 6);
+    CHECK(holds(first, "<rect width=\"38.0\" height=\"10\"/>"));
+    CHECK(count(first, "<circle class=\"ball\"") == 3 + 1);  // two shots, and the legend's
+    CHECK(holds(first, ">7-iron</text>"));
+    CHECK_FALSE(holds(section(html, 2), "After the tee shot"));
+    CHECK(holds(html, "one takes 6 strokes or fewer"));
+    CHECK(holds(html, "Strokes: valued for this golfer&#39;s own clubs"));
+
+    const std::string published = plan_html(fixture::two_holes().view());
+    for (const char* part :
+         {"After the tee shot", "share-bar\"", "class=\"ball\"", "type=\"checkbox\"", "Of ten such rounds"}) {
+        INFO(part);
+        CHECK_FALSE(holds(published, part));
+    }
+}
+
+TEST_CASE("the shading is switched on without a script, and only where there is one", "[html]") {
+    const std::string html = plan_html(fixture::own_field().view());
+    const std::string first = section(html, 1);
+    // What the style sheet shows and hides follows the switch: it must come first among its siblings.
+    const auto box = first.find("<input type=\"checkbox\" class=\"shade-one\" id=\"hole-1-shade\"/>");
+    REQUIRE(box != std::string::npos);
+    CHECK(box < first.find("<svg class=\"hole-map\""));
+    CHECK(first.find("<svg class=\"hole-map\"") < first.find("class=\"cost-key\""));
+    CHECK(holds(first, "for=\"hole-1-shade\""));
+    CHECK_FALSE(holds(section(html, 2), "checkbox"));
+    CHECK(html.find("id=\"shade-all\"") < html.find("id=\"hole-1\""));
+    CHECK(holds(html, ".shade, .cost-key { display: none; }"));
+    CHECK(holds(html, ".shade-one:checked ~ .hole-map .shade"));
+}
+
+TEST_CASE("another aim leads the tables, and strokes stay on the page", "[html]") {
+    const std::string points = plan_html(fixture::own_field_for_points().view());
+    check_self_contained(points);
+    CHECK(holds(points, "Expected Stableford points for the round"));
+    CHECK(holds(points, "This plan</th><td class=\"n\">3.6</td>"));
+    CHECK(holds(points, "Expected strokes: 8.0."));
+    CHECK(holds(points, "0.11 over <bdi>driver</bdi>"));
+    CHECK(holds(section(points, 1),
+                "<bdi>driver</bdi></th><td class=\"n\">1.85</td><td class=\"n\">-0.11</td>"));
+    CHECK(holds(section(points, 1), "driver costs 0.11 points."));
+    CHECK(holds(section(points, 1), "it costs 0.11 points against 3-wood."));
+    CHECK(holds(section(points, 1), "1 stroke received"));
+    CHECK_FALSE(holds(section(points, 2), "received"));
+    const std::string par = plan_html(fixture::own_field_for_par().view());
+    check_self_contained(par);
+    CHECK(holds(par, "Par or better"));
+    CHECK(holds(section(par, 1), "<td class=\"n\">50.0\u00A0%</td>"));
+    CHECK(holds(section(par, 1), "driver costs par or better on 2.1\u00A0% of the holes."));
+    CHECK(holds(par, "1.1 holes"));
+}
+
 TEST_CASE("the same plan makes the same page", "[html]") {
     CHECK(plan_html(fixture::two_holes().view()) == plan_html(fixture::two_holes().view()));
 }

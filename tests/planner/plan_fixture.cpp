@@ -1,6 +1,8 @@
 #include "tests/planner/plan_fixture.hpp"
 
 #include <cmath>
+#include <limits>
+#include <optional>
 #include <utility>
 
 namespace landwidth::fixture {
@@ -113,7 +115,9 @@ TeeChoice choice(std::size_t club, double aim_rad, double carry_m, double stroke
             .aim_point = carry_m * along_bearing(aim_rad),
             .description = {.offset_m = 0.0, .sighting = std::nullopt},
             .expected_strokes = strokes,
+            .aim_value = strokes,
             .standard_error = 0.001,
+            .score = {},
             .lies = lies,
             .lost_share = 0.0,
             .leave_mean_m = 150.0,
@@ -139,6 +143,9 @@ HolePlan par4_plan() {
     iron.leave_sd_m = 11.0;
     return {.choices = {wood, driver, iron},
             .verdict = {.best = 0, .margin = 0.08, .over = 1, .confidence = 0.83, .toss_up = false},
+            .next = {},
+            .cost_map = std::nullopt,
+            .strokes_received = 0,
             .always_driver = 4.69,
             .never_driver = 4.61};
 }
@@ -153,8 +160,66 @@ HolePlan par3_plan() {
     six.leave_sd_m = 7.5;
     return {.choices = {seven, six},
             .verdict = {.best = 0, .margin = 0.01, .over = 1, .confidence = 0.54, .toss_up = true},
+            .next = {},
+            .cost_map = std::nullopt,
+            .strokes_received = 0,
             .always_driver = 3.42,
             .never_driver = 3.42};
+}
+
+std::vector<PlannedShot> par4_next() {
+    constexpr std::size_t three_wood = 1;
+    constexpr std::size_t seven_iron = 4;
+    constexpr std::size_t sand_wedge = 6;
+    const Point drive{-6.9, 203.0};
+    const Point short_of_green{44.0, 312.0};
+    return {{.club = seven_iron,
+             .swing = 1.0,
+             .purpose = ShotPurpose::lay_up,
+             .from = drive,
+             .lie = Lie::fairway,
+             .to_hole_m = 166.0,
+             .aim_point = {42.0, 308.0},
+             .leave = short_of_green,
+             .leave_lie = Lie::fairway,
+             .leave_m = 48.0,
+             .cost = 3.61,
+             .alternative = PlannedShot::Alternative{.club = three_wood,
+                                                     .swing = 1.0,
+                                                     .purpose = ShotPurpose::to_the_green,
+                                                     .leave_m = 11.0,
+                                                     .margin = 0.12}},
+            {.club = sand_wedge,
+             .swing = 0.6,
+             .purpose = ShotPurpose::to_the_green,
+             .from = short_of_green,
+             .lie = Lie::fairway,
+             .to_hole_m = 48.0,
+             .aim_point = {70.0, 353.0},
+             .leave = {69.0, 350.0},
+             .leave_lie = Lie::green,
+             .leave_m = 3.2,
+             .cost = 2.75,
+             .alternative = std::nullopt}};
+}
+
+// Dearer with the distance to the hole, by one stroke left of x = -40 m; nothing out of bounds.
+CostMap par4_costs() {
+    CostMap map{.corner = {-90.0, -40.0},
+                .along_row = {4.0, 0.0},
+                .along_rows = {0.0, 4.0},
+                .columns = 50,
+                .rows = 110,
+                .strokes = {}};
+    for (int row = 0; row < map.rows; ++row) {
+        for (int column = 0; column < map.columns; ++column) {
+            const Point p = map.corner + (column + 0.5) * map.along_row + (row + 0.5) * map.along_rows;
+            const double cost = 1.6 + distance(p, {70.0, 353.0}) / 130.0 + (p.x < -40.0 ? 1.0 : 0.0);
+            const bool out = p.x > 60.0 && p.y < 220.0;
+            map.strokes.push_back(out ? std::numeric_limits<float>::quiet_NaN() : static_cast<float>(cost));
+        }
+    }
+    return map;
 }
 
 }  // namespace
@@ -180,13 +245,65 @@ PlanFixture two_holes() {
                                      .advice = "tag the hole with its par"}}},
             .golfer = golfer(),
             .plan = {.field = FieldKind::published,
+                     .aim_for = AimFor::strokes,
                      .holes = {par4_plan(), par3_plan()},
                      .par = 7,
                      .expected_strokes = 8.03,
+                     .aim_value = 8.03,
+                     .score = {},
                      .always_driver = 8.11,
                      .never_driver = 8.03,
                      .assumptions = default_assumptions(),
                      .warnings = {"most patterns are presets: record shots to be surer"}}};
+}
+
+PlanFixture own_field() {
+    PlanFixture made = two_holes();
+    made.golfer.clubs.push_back(club("sand wedge", ClubKind::wedge, 70.0, 5.0, 5.0));
+    made.plan.field = FieldKind::personal;
+    HolePlan& par4 = made.plan.holes[0];
+    par4.next = par4_next();
+    par4.cost_map = par4_costs();
+    par4.choices[0].score.shares = {0.0, 0.0, 0.01, 0.11, 0.38, 0.32, 0.13, 0.04, 0.01};
+    HolePlan& par3 = made.plan.holes[1];
+    par3.choices[0].score.shares = {0.0, 0.0, 0.12, 0.44, 0.35, 0.08, 0.01};
+    made.plan.score = sum_of({par4.choices[0].score, par3.choices[0].score});
+    return made;
+}
+
+PlanFixture own_field_for_points() {
+    PlanFixture made = own_field();
+    made.plan.aim_for = AimFor::stableford;
+    made.plan.aim_value = 3.58;
+    made.plan.always_driver = 3.47;
+    made.plan.never_driver = 3.58;
+    const auto set = [&](std::size_t hole, std::vector<double> points, int received) {
+        HolePlan& plan = made.plan.holes[hole];
+        for (std::size_t i = 0; i < points.size(); ++i)
+            plan.choices[i].aim_value = points[i];
+        plan.verdict.margin = points[0] - points[1];
+        plan.strokes_received = received;
+    };
+    set(0, {1.96, 1.85, 1.71}, 1);
+    set(1, {1.62, 1.618}, 0);
+    return made;
+}
+
+PlanFixture own_field_for_par() {
+    PlanFixture made = own_field();
+    made.plan.aim_for = AimFor::par_or_better;
+    made.plan.aim_value = 1.06;
+    made.plan.always_driver = 1.039;
+    made.plan.never_driver = 1.06;
+    const auto set = [&](std::size_t hole, std::vector<double> shares) {
+        HolePlan& plan = made.plan.holes[hole];
+        for (std::size_t i = 0; i < shares.size(); ++i)
+            plan.choices[i].aim_value = shares[i];
+        plan.verdict.margin = shares[0] - shares[1];
+    };
+    set(0, {0.5, 0.479, 0.44});
+    set(1, {0.56, 0.5598});
+    return made;
 }
 
 PlanFixture hostile_names() {

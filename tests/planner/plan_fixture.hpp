@@ -23,6 +23,21 @@ struct PlanFixture {
 // - hole 2: length 146 m; choices 7-iron, 6-iron; best aimed on the centre line.
 PlanFixture two_holes();
 
+// The same plan valued for the golfer's own clubs, a sand wedge among them:
+// - hole 1: then a 7-iron of 120.3 m (132 yd) that lays up to 48 m (52 yd), 0.12 better than the 3-wood at
+// the
+//   green, and 60 % of a sand wedge; scores from 2 to 8 of shares 1, 11, 38, 32, 13, 4, 1 %, mean 4.61; a
+//   cost map of 50 x 110 cells.
+// - hole 2: scores from 2 to 6 of shares 12, 44, 35, 8, 1 %, mean 3.42.
+// - the round: 8.03, standard deviation 1.357 = sqrt(1.1379 + 0.7036).
+PlanFixture own_field();
+
+// The same, aimed at Stableford points: 1.96 and 1.62 on the holes, by 0.11 over the driver on hole 1, where
+// a stroke is received; and aimed at par or better: on 50.0 and 56.0 % of such holes, by 2.1 % over the
+// driver.
+PlanFixture own_field_for_points();
+PlanFixture own_field_for_par();
+
 // The same plan with names that try to break a report: markup, quotes, right-to-left, emoji, very long,
 // control characters, bytes that are no UTF-8.
 PlanFixture hostile_names();

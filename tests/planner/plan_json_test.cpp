@@ -40,8 +40,8 @@ TEST_CASE("rounding for files", "[plan_json]") {
 
 TEST_CASE("the plan has the keys of the contract, in its order", "[plan_json]") {
     const Json plan = read(two_holes());
-    CHECK(keys(plan) == Keys{"format", "course", "golfer", "field", "assumptions", "warnings", "holes",
-                             "round", "cautions"});
+    CHECK(keys(plan) == Keys{"format", "course", "golfer", "field", "aim_for", "assumptions", "warnings",
+                             "holes", "round", "cautions"});
     CHECK(plan["format"] == "landwidth-plan/1");
     CHECK(keys(plan["course"]) == Keys{"name", "source", "attribution"});
     CHECK(keys(plan["golfer"]) == Keys{"name"});
@@ -70,6 +70,7 @@ TEST_CASE("the numbers of a hole stand in the contract's units", "[plan_json]") 
                                  {"source", "holm.osm"},
                                  {"attribution", "invented data of the Landwidth tests"}});
     CHECK(plan["field"] == "published");
+    CHECK(plan["aim_for"] == "strokes");
     CHECK(plan["round"] ==
           Json{{"par", 7}, {"expected_strokes", 8.03}, {"always_driver", 8.11}, {"never_driver", 8.03}});
     CHECK(plan["warnings"] == Json{"most patterns are presets: record shots to be surer"});
@@ -191,6 +192,115 @@ TEST_CASE("yards whatever the reader's units, and the same bytes every time", "[
     CHECK(once == plan_json(fixture.view()));
     CHECK(once == plan_json(fixture.view(DisplayUnits::metres)));
     CHECK(once.back() == '\n');
+}
+
+TEST_CASE("the personal field adds scores, next shots and the round's spread", "[plan_json]") {
+    const PlanFixture fixture = fixture::own_field();
+    const Json plan = read(fixture);
+    CHECK(plan["field"] == "personal");
+    CHECK(keys(plan["holes"][0]["verdict"]) == keys(read(two_holes())["holes"][0]["verdict"]));
+    const Json& choice = plan["holes"][0]["choices"][0];
+    CHECK(choice["score"]["strokes"] ==
+          Json{{"2", 0.01}, {"3", 0.11}, {"4", 0.38}, {"5", 0.32}, {"6", 0.13}, {"7", 0.04}, {"8+", 0.01}});
+    CHECK(choice["score"]["to_par"] == Json{{"eagle_or_better", 0.01},
+                                            {"birdie", 0.11},
+                                            {"par", 0.38},
+                                            {"bogey", 0.32},
+                                            {"double_bogey", 0.13},
+                                            {"triple_bogey_or_worse", 0.05}});
+    CHECK_FALSE(plan["holes"][0]["choices"][1].contains("score"));
+    CHECK(plan["holes"][1]["choices"][0]["score"]["to_par"]["birdie"] == 0.12);
+    // By hand: see score_words_test and plan_fixture.hpp.
+    CHECK(plan["round"]["score"] == Json{{"mean", 8.03}, {"sd", 1.357}, {"p10", 6}, {"p50", 8}, {"p90", 10}});
+    CHECK(plan["holes"][1]["next"] == Json::array());
+    CHECK_FALSE(plan["holes"][0].contains("strokes_received"));
+    CHECK_FALSE(read(two_holes())["holes"][0].contains("next"));
+    CHECK_FALSE(read(two_holes())["round"].contains("score"));
+}
+
+TEST_CASE("shares of scores add to exactly 1 both ways", "[plan_json]") {
+    PlanFixture fixture = fixture::own_field();
+    ScoreDistribution& score = fixture.plan.holes[0].choices[0].score;
+    std::mt19937 random(5);
+    std::exponential_distribution<double> weight(1.0);
+    for (int i = 0; i < 100; ++i) {
+        score.shares.assign(11, 0.0);
+        double sum = 0.0;
+        for (std::size_t n = 2; n < score.shares.size(); ++n)
+            sum += score.shares[n] = weight(random);
+        for (double& share : score.shares)
+            share /= sum;
+        const Json json = read(fixture)["holes"][0]["choices"][0]["score"];
+        for (const char* part : {"strokes", "to_par"}) {
+            long ten_thousandths = 0;
+            for (const auto& item : json[part].items())
+                ten_thousandths += std::lround(item.value().get<double>() * 10000.0);
+            CHECK(ten_thousandths == 10000);
+        }
+        CHECK(json["strokes"].contains("10+"));
+        CHECK_THAT(json["to_par"]["birdie"].get<double>(), WithinAbs(score.shares[3], 6e-4));
+    }
+}
+
+TEST_CASE("a next shot says where from, where to and what the other way costs", "[plan_json]") {
+    const PlanFixture fixture = fixture::own_field();
+    const Json next = read(fixture)["holes"][0]["next"];
+    REQUIRE(next.size() == 2);
+    CHECK(keys(next[0]) == Keys{"club", "swing", "purpose", "from", "lie", "to_hole_yd", "aim_bearing_deg",
+                                "aim_point", "leave", "leave_lie", "leave_yd", "expected_strokes",
+                                "alternative"});
+    CHECK(next[0]["club"] == "7-iron");
+    CHECK(next[0]["swing"] == 1.0);
+    CHECK(next[0]["purpose"] == "lay-up");
+    CHECK(next[0]["lie"] == "fairway");
+    CHECK(next[0]["to_hole_yd"] == 181.5);  // 166 m
+    CHECK(next[0]["leave_yd"] == 52.5);     // 48 m
+    CHECK(next[0]["expected_strokes"] == 3.61);
+    CHECK(next[0]["alternative"] == Json{{"club", "3-wood"},
+                                         {"swing", 1.0},
+                                         {"purpose", "to the green"},
+                                         {"leave_yd", 12.0},  // 11 m
+                                         {"margin", 0.12}});
+    // From (-6.9, 203) to (42, 308): atan(48.9 / 105) is 24.97 degrees; the plane's north is true within 0.01
+    // degrees there.
+    CHECK_THAT(next[0]["aim_bearing_deg"].get<double>(), WithinAbs(24.97, 0.02));
+    CHECK(next[1]["swing"] == 0.6);
+    CHECK(next[1]["purpose"] == "to the green");
+    CHECK(next[1]["leave_lie"] == "green");
+    CHECK(next[1]["alternative"].is_null());
+    CHECK(next[1]["from"] == next[0]["leave"]);
+    const LonLat from{next[0]["from"][0].get<double>(), next[0]["from"][1].get<double>()};
+    const LonLat leave{next[0]["leave"][0].get<double>(), next[0]["leave"][1].get<double>()};
+    CHECK_THAT(geodesic_distance(from, leave), WithinAbs(std::hypot(50.9, 109.0), 0.01));
+}
+
+TEST_CASE("another aim adds its value and names the unit of its margin", "[plan_json]") {
+    const Json points = read(fixture::own_field_for_points());
+    CHECK(points["aim_for"] == "stableford");
+    const Json& verdict = points["holes"][0]["verdict"];
+    CHECK(keys(verdict) == Keys{"club", "aim_bearing_deg", "aim_point", "aim_text", "expected_strokes",
+                                "expected_points", "margin_strokes", "margin_points", "over", "confidence",
+                                "toss_up"});
+    CHECK(verdict["expected_strokes"] == 4.61);
+    CHECK(verdict["expected_points"] == 1.96);
+    CHECK(verdict["margin_strokes"].is_null());
+    CHECK(verdict["margin_points"] == 0.11);
+    CHECK(points["holes"][0]["choices"][1]["expected_points"] == 1.85);
+    CHECK(points["holes"][0]["strokes_received"] == 1);
+    CHECK(points["holes"][1]["strokes_received"] == 0);
+    CHECK(points["holes"][0]["next"][0].contains("expected_points"));
+    CHECK(points["round"]["expected_strokes"] == 8.03);
+    CHECK(points["round"]["expected_points"] == 3.58);
+    CHECK(points["round"]["always_driver"] == 3.47);
+
+    const Json par = read(fixture::own_field_for_par());
+    CHECK(par["aim_for"] == "par-or-better");
+    CHECK(par["holes"][0]["verdict"]["par_or_better"] == 0.5);
+    CHECK(par["holes"][0]["verdict"]["margin_strokes"].is_null());
+    CHECK(par["holes"][0]["verdict"]["margin_share"] == 0.021);
+    CHECK(par["holes"][0]["choices"][2]["par_or_better"] == 0.44);
+    CHECK_FALSE(par["holes"][0].contains("strokes_received"));
+    CHECK(par["round"]["holes_par_or_better"] == 1.06);
 }
 
 TEST_CASE("hostile names stay data", "[plan_json]") {

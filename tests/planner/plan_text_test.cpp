@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <sstream>
 
 #include "planner/reports/plan_reports.hpp"
@@ -68,6 +69,45 @@ TEST_CASE("a row says club, aim, outcome and cost", "[plan_text]") {
     CHECK(has(text, "Toss-up:"));
 }
 
+TEST_CASE("the personal field adds the next shots, the scores and the round's spread", "[plan_text]") {
+    const std::string text = plan_text(fixture::own_field().view());
+    CHECK(has(text, "Strokes: valued for this golfer's own clubs"));
+    CHECK(has(unwrapped(text),
+              "then 7-iron 132 yd, laying up to 52 yd (going for it with the 3-wood costs 0.12 "
+              "more); then sand wedge, 60 % swing, from 52 yd to the green"));
+    CHECK(has(unwrapped(text), "one takes 6 strokes or fewer, five take 8 or fewer and nine 10 or fewer"));
+    // Hole 1: 1 + 11, 38, 32, 13 + 4 + 1 %. Hole 2: 12, 44, 35, 8 + 1 %.
+    const auto all = lines(text);
+    const auto head = std::find_if(all.begin(), all.end(),
+                                   [](const std::string& line) { return line.starts_with("scores "); });
+    REQUIRE(all.end() - head > 3);
+    CHECK(unwrapped(*head) == "scores birdie or better par bogey double or worse ");
+    CHECK(unwrapped(head[1]) == "1 12 % 38 % 32 % 18 % ");
+    CHECK(unwrapped(head[2]) == "2 12 % 44 % 35 % 9 % ");
+}
+
+TEST_CASE("the published table has neither scores nor next shots", "[plan_text]") {
+    const std::string text = plan_text(two_holes().view());
+    CHECK(has(text, "Strokes: the published tour table, adjusted to the handicap."));
+    CHECK_FALSE(has(text, "birdie"));
+    CHECK_FALSE(has(text, "then "));
+    CHECK_FALSE(has(text, "points"));
+}
+
+TEST_CASE("another aim has a column of its own beside the strokes", "[plan_text]") {
+    const std::string points = plan_text(fixture::own_field_for_points().view());
+    CHECK(has(row_of(points, "hole"), "strokes  points  next best"));
+    CHECK(has(row_of(points, "1"), "4.61    1.96  -0.11 driver"));
+    CHECK(has(points, "Points: Stableford"));
+    CHECK(has(row_of(points, "this plan"), "3.58"));
+    CHECK(has(row_of(points, "driver on every par 4 and longer"), "-0.11"));
+    CHECK(has(points, "Strokes of the round: 8.03."));
+    const std::string par = plan_text(fixture::own_field_for_par().view());
+    CHECK(has(row_of(par, "1"), "4.61  50.0 %  -2.1 % driver"));
+    CHECK(has(par, "Chance: of par or better"));
+    CHECK(has(row_of(par, "this plan"), "1.06"));
+}
+
 TEST_CASE("metres are shown as metres", "[plan_text]") {
     const std::string text = plan_text(two_holes().view(DisplayUnits::metres));
     const std::string first = row_of(text, "1");
@@ -132,6 +172,13 @@ TEST_CASE("no line is wider than 100 columns", "[plan_text]") {
             CAPTURE(line);
             CHECK(characters(line) <= 100);
             CHECK_FALSE(line.ends_with(' '));
+        }
+        for (const auto& aimed :
+             {fixture::own_field(), fixture::own_field_for_points(), fixture::own_field_for_par()}) {
+            for (const std::string& line : lines(plan_text(aimed.view(units)))) {
+                CAPTURE(line);
+                CHECK(characters(line) <= 100);
+            }
         }
         for (const std::string& line : lines(plan_text(hostile_names().view(units)))) {
             CAPTURE(line);

@@ -103,7 +103,9 @@ Golfer club_golfer() {
     golfer.clubs = {club("driver", ClubKind::driver, pattern(230, 14, 20, 20)),
                     club("3-wood", ClubKind::fairway_wood, pattern(210, 12, 15, 15)),
                     club("hybrid", ClubKind::hybrid, pattern(190, 10, 12, 10)),
+                    club("5-iron", ClubKind::iron, pattern(171, 9, 10.5, 7)),
                     club("7-iron", ClubKind::iron, pattern(150, 8, 9, 5)),
+                    club("9-iron", ClubKind::iron, pattern(126, 7, 7.5, 3.5)),
                     club("wedge", ClubKind::wedge, pattern(100, 6, 6, 2))};
     return golfer;
 }

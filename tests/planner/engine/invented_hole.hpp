@@ -35,8 +35,8 @@ Region beyond(double offset_yd);
 ShotPattern pattern(double carry_yd, double carry_sd_yd, double side_sd_yd, double run_yd);
 Club club(const char* name, ClubKind kind, const ShotPattern& shots);
 
-// driver 230 + 20, 3-wood 210 + 15, hybrid 190 + 10, 7-iron 150 + 5, wedge 100 + 2; side spreads 20, 15, 12,
-// 9, 6 yd.
+// driver 230 + 20, 3-wood 210 + 15, hybrid 190 + 10, 5-iron 171 + 7, 7-iron 150 + 5, 9-iron 126 + 3.5, wedge
+// 100 + 2; side spreads 20, 15, 12, 10.5, 9, 7.5, 6 yd.
 Golfer club_golfer();
 
 Course course_of(std::vector<Hole> holes);

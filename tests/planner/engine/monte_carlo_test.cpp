@@ -1,8 +1,11 @@
 // Expected strokes against plain Monte Carlo: ball by ball, on the exact ground, with none of the engine's
 // rasters, fans or quadrature. What the two share is the strokes field and the search for the best drop,
 // whose own checks stand elsewhere.
+#include <algorithm>
 #include <cmath>
+#include <optional>
 #include <random>
+#include <span>
 #include <thread>
 
 #include "geometry/edge_crossing.hpp"
@@ -22,8 +25,10 @@ constexpr int balls_per_thread = 2'000'000;
 
 class Simulation {
   public:
-    Simulation(const Hole& hole, const ShotPattern& pattern, double aim, double tee_value)
+    // woods: all trees of the hole.
+    Simulation(const Hole& hole, std::span<const Box> woods, const ShotPattern& pattern, double aim, double tee_value)
         : hole_(hole),
+          woods_(woods),
           pattern_(pattern),
           aim_(aim),
           tee_value_(tee_value),
@@ -92,21 +97,65 @@ class Simulation {
         return landed + run * along;
     }
 
+    // The stretch of the way from the tee that lies in a box, by its four sides; nothing when it misses it.
+    struct Stretch {
+        double from, to;
+    };
+    static std::optional<Stretch> stretch_in(const Box& box, Point tee, Point direction, double carry) {
+        Stretch stretch{0.0, carry};
+        const auto cut = [&](double low, double high, double at, double step) {
+            if (step == 0.0) return low <= at && at <= high;
+            const double one = (low - at) / step;
+            const double other = (high - at) / step;
+            stretch.from = std::max(stretch.from, std::min(one, other));
+            stretch.to = std::min(stretch.to, std::max(one, other));
+            return stretch.from < stretch.to;
+        };
+        const bool meets = cut(box.min.x, box.max.x, tee.x, direction.x) && cut(box.min.y, box.max.y, tee.y, direction.y);
+        return meets ? std::optional(stretch) : std::nullopt;
+    }
+
+    // Where woods stop the ball, if they do: the first ones on its way while it is low, or those nearest behind the
+    // place where it comes down.
+    std::optional<Point> stopped_at(Point landed, std::mt19937_64& random) const {
+        const Point tee = hole_.line.tee();
+        const double carry = distance(tee, landed);
+        const double reach = constants_.low_flight_share * carry;
+        const Point direction = unit(landed - tee);
+        double first = carry;
+        double last = 0.0;
+        for (const Box& box : woods_)
+            if (const auto stretch = stretch_in(box, tee, direction, carry)) {
+                first = std::min(first, stretch->from);
+                last = std::max(last, stretch->to);
+            }
+        constexpr double just_inside_m = 1e-6;
+        std::uniform_real_distribution<double> uniform;
+        if (first <= reach && uniform(random) < constants_.trees_stop_share)
+            return tee + (first + just_inside_m) * direction;
+        if (last < carry && last > 0.0 && carry - last <= reach && uniform(random) < constants_.trees_stop_share)
+            return tee + (last - just_inside_m) * direction;
+        return std::nullopt;
+    }
+
     double strokes_of_a_ball(std::mt19937_64& random) const {
         std::uniform_real_distribution<double> uniform;
         for (double played = 1.0;; played += 2.0) {
-            const Point place = rest(landing(random));
+            const Point landed = landing(random);
+            const std::optional<Point> stopped = stopped_at(landed, random);
+            const Point place = stopped ? *stopped : rest(landed);
             const Lie lie = hole_.lies.lie_at(place);
             if (lie == Lie::out_of_bounds) continue;
             if (lie == Lie::trees && uniform(random) < constants_.trees_lost_share) continue;
-            if (!is_penalty_area(lie)) return played + field_.strokes(place, lie);
+            if (!is_penalty_area(lie)) return field_.cost(place, lie, 0) + played;
             const auto crossing = last_crossing(hole_.lies.region(lie), hole_.line.tee(), place);
-            const auto drop = penalty_area_relief(ground_, lie, crossing.value_or(place));
-            if (drop && drop->strokes < tee_value_) return played + 1.0 + drop->strokes;
+            const auto drop = penalty_area_relief(ground_, lie, crossing.value_or(place), 0);
+            if (drop && drop->cost < tee_value_) return played + 1.0 + drop->cost;
         }
     }
 
     const Hole& hole_;
+    std::span<const Box> woods_;
     const ShotPattern& pattern_;
     double aim_;
     double tee_value_;
@@ -129,11 +178,25 @@ Golfer with_tails_and_mishits() {
     return golfer;
 }
 
-void check_against_simulation(const HoleParts& parts, const Golfer& golfer) {
+// The boxes are the hole's trees, all of them.
+void check_woods(const Hole& hole, std::span<const Box> woods) {
+    std::mt19937_64 random(7);
+    std::uniform_real_distribution<double> x(-60.0, 110.0);
+    std::uniform_real_distribution<double> y(-20.0, 450.0);
+    for (int i = 0; i < 20'000; ++i) {
+        const Point place = yd(x(random), y(random));
+        const bool in_a_box = std::ranges::any_of(woods, [&](const Box& box) { return box.contains(place); });
+        REQUIRE(in_a_box == (hole.lies.lie_at(place) == Lie::trees));
+    }
+}
+
+void check_against_simulation(const HoleParts& parts, const Golfer& golfer, const std::vector<Box>& woods) {
     const Hole hole = invented_hole(parts);
-    const HolePlan plan = plan_round(course_of({hole}), golfer, {}).holes.front();
+    check_woods(hole, woods);
+    const PlanRequest request{.field = FieldKind::published};
+    const HolePlan plan = plan_round(course_of({hole}), golfer, request).holes.front();
     const TeeChoice& best = plan.choices.front();
-    const Simulation simulation(hole, *golfer.clubs[best.club].pattern, best.aim, best.expected_strokes);
+    const Simulation simulation(hole, woods, *golfer.clubs[best.club].pattern, best.aim, best.expected_strokes);
     CHECK_THAT(best.expected_strokes, WithinAbs(simulation.mean_strokes(), 0.003));
 }
 
@@ -145,7 +208,7 @@ TEST_CASE("Monte Carlo: a par 4 between water, trees and out of bounds", "[monte
     parts.layers.push_back({Lie::penalty_red, Region::box({yd(-70, 190), yd(-22, 290)})});
     parts.layers.push_back({Lie::trees, Region::box({yd(20, 80), yd(42, 230)})});
     parts.layers.push_back({Lie::bunker, Region::disc(yd(15, 262), yd(8, 0).x)});
-    check_against_simulation(parts, with_tails_and_mishits());
+    check_against_simulation(parts, with_tails_and_mishits(), {{yd(20, 80), yd(42, 230)}});
 }
 
 TEST_CASE("Monte Carlo: a dogleg with a carry over yellow water", "[monte-carlo]") {
@@ -157,7 +220,17 @@ TEST_CASE("Monte Carlo: a dogleg with a carry over yellow water", "[monte-carlo]
                     {Lie::penalty_yellow, band(150, 172)},
                     {Lie::trees, Region::box({yd(30, 100), yd(90, 240)})},
                     {Lie::bunker, Region::disc(yd(-18, 250), yd(7, 0).x)}};
-    check_against_simulation(parts, with_tails_and_mishits());
+    // The water lies over the woods.
+    check_against_simulation(parts, with_tails_and_mishits(),
+                             {{yd(30, 100), yd(90, 150)}, {yd(30, 172), yd(90, 240)}});
+}
+
+TEST_CASE("Monte Carlo: through a gap in woods close to the tee", "[monte-carlo]") {
+    HoleParts parts = straight_hole(390, 40);
+    parts.layers.push_back({Lie::trees, Region::box({yd(9, 12), yd(45, 40)})});
+    parts.layers.push_back({Lie::trees, Region::box({yd(-60, 205), yd(-24, 225)})});
+    check_against_simulation(parts, with_tails_and_mishits(),
+                             {{yd(9, 12), yd(45, 40)}, {yd(-60, 205), yd(-24, 225)}});
 }
 
 TEST_CASE("Monte Carlo: a par 3 with sand and a pond", "[monte-carlo]") {
@@ -166,5 +239,5 @@ TEST_CASE("Monte Carlo: a par 3 with sand and a pond", "[monte-carlo]") {
     parts.layers.push_back({Lie::penalty_red, Region::disc(yd(-26, 165), yd(15, 0).x)});
     parts.layers.push_back({Lie::bunker, Region::disc(yd(17, 168), yd(6, 0).x)});
     parts.layers.push_back({Lie::bunker, Region::disc(yd(3, 152), yd(5, 0).x)});
-    check_against_simulation(parts, with_tails_and_mishits());
+    check_against_simulation(parts, with_tails_and_mishits(), {});
 }

@@ -42,12 +42,12 @@ TEST_CASE("17.1d(3): lateral relief within two club-lengths, not nearer the hole
           "[relief]") {
     const Ground ground(lake_right());
     const Point crossing = yd(20, 250);
-    const auto drop = lateral_relief(ground.relief(), crossing);
+    const auto drop = lateral_relief(ground.relief(), crossing, 2);
     REQUIRE(drop);
     CHECK(distance(drop->place, crossing) <= 2.0 * 45.0 * metres_per_inch + 1e-9);
     CHECK(distance(drop->place, ground.hole.line.pin()) >= distance(crossing, ground.hole.line.pin()));
     CHECK(drop->lie == Lie::fairway);
-    CHECK_THAT(drop->strokes, WithinAbs(ground.field.strokes(drop->place, Lie::fairway), 1e-12));
+    CHECK_THAT(drop->cost, WithinAbs(ground.field.cost(drop->place, Lie::fairway, 2), 1e-12));
 }
 
 TEST_CASE("17.1d(2): back on the line keeps the crossing point between the hole and the drop", "[relief]") {
@@ -55,7 +55,7 @@ TEST_CASE("17.1d(2): back on the line keeps the crossing point between the hole 
     parts.layers.push_back({Lie::penalty_yellow, band(200, 250)});
     const Ground ground(parts);
     const Point crossing = yd(5, 200);
-    const auto drop = back_on_the_line(ground.relief(), crossing);
+    const auto drop = back_on_the_line(ground.relief(), crossing, 2);
     REQUIRE(drop);
     const Point to_hole = ground.hole.line.pin() - crossing;
     const Point back = drop->place - crossing;
@@ -67,16 +67,16 @@ TEST_CASE("17.1d(2): back on the line keeps the crossing point between the hole 
 TEST_CASE("a yellow penalty area has no lateral relief, a red one the better of the two", "[relief]") {
     const Ground ground(lake_right());
     const Point crossing = yd(20, 250);
-    const auto yellow = penalty_area_relief(ground.relief(), Lie::penalty_yellow, crossing);
-    const auto red = penalty_area_relief(ground.relief(), Lie::penalty_red, crossing);
-    const auto lateral = lateral_relief(ground.relief(), crossing);
-    const auto back = back_on_the_line(ground.relief(), crossing);
+    const auto yellow = penalty_area_relief(ground.relief(), Lie::penalty_yellow, crossing, 2);
+    const auto red = penalty_area_relief(ground.relief(), Lie::penalty_red, crossing, 2);
+    const auto lateral = lateral_relief(ground.relief(), crossing, 2);
+    const auto back = back_on_the_line(ground.relief(), crossing, 2);
     REQUIRE(red);
     REQUIRE(lateral);
-    CHECK(red->strokes == std::min(lateral->strokes, back ? back->strokes : lateral->strokes));
+    CHECK(red->cost == std::min(lateral->cost, back ? back->cost : lateral->cost));
     if (yellow) {
         REQUIRE(back);
-        CHECK(yellow->strokes == back->strokes);
+        CHECK(yellow->cost == back->cost);
     }
 }
 
@@ -85,13 +85,13 @@ TEST_CASE("no drop where there is no ground in play: stroke and distance is all 
     parts.layers.erase(parts.layers.begin());  // a teeing area in the water would be dry ground
     parts.layers.push_back({Lie::penalty_yellow, Region::box({yd(-1000, -1000), yd(1000, 380)})});
     const Ground ground(parts);
-    CHECK_FALSE(penalty_area_relief(ground.relief(), Lie::penalty_yellow, yd(0, 100)));
+    CHECK_FALSE(penalty_area_relief(ground.relief(), Lie::penalty_yellow, yd(0, 100), 2));
 }
 
 TEST_CASE("Model Local Rule E-5: the nearest fairway no nearer the hole", "[relief]") {
     const Ground ground(straight_hole(400, 40));
     const Point reference = yd(60, 250);
-    const auto drop = local_rule_e5_drop(ground.relief(), reference);
+    const auto drop = local_rule_e5_drop(ground.relief(), reference, 3);
     REQUIRE(drop);
     CHECK(drop->lie == Lie::fairway);
     CHECK_THAT(distance(drop->place, ground.hole.line.pin()),
@@ -105,7 +105,7 @@ TEST_CASE("18.2: out of bounds is solved as stroke and distance, exactly", "[rel
     golfer.clubs = {club("driver", ClubKind::driver, pattern(230, 5, 20, 0))};
     HoleParts parts = straight_hole(400, 400);
     parts.layers.push_back({Lie::out_of_bounds, beyond(25)});
-    PlanRequest request;
+    const PlanRequest request{.field = FieldKind::published};
     const Course course = course_of({invented_hole(parts)});
     const HolePlan plan = plan_round(course, golfer, request).holes.front();
     const TeeChoice& choice = plan.choices.front();
@@ -130,7 +130,8 @@ TEST_CASE("a penalty area that is worse than the tee is replayed like out of bou
         HoleParts parts = straight_hole(400, 400);
         parts.layers.erase(parts.layers.begin());
         parts.layers.push_back({lie, Region::box({yd(-1000, -60), yd(1000, 215)})});
-        return plan_round(course_of({invented_hole(parts)}), golfer, {}).holes.front().choices.front();
+        const PlanRequest request{.field = FieldKind::published};
+        return plan_round(course_of({invented_hole(parts)}), golfer, request).holes.front().choices.front();
     };
     const TeeChoice wet = planned_with(Lie::penalty_yellow);
     const TeeChoice out = planned_with(Lie::out_of_bounds);

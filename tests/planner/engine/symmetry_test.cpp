@@ -41,12 +41,12 @@ HolePlan planned(const HoleParts& parts, const Golfer& golfer) {
 
 // Same clubs in the same order, aims turned by `turn` and mirrored by `sign`, costs alike. Rasters are laid
 // anew, so equal to their error, not to the digit; aims are compared by what they cost, within the finest
-// steps where the optimum is flat.
-void check_alike(const HolePlan& a, const HolePlan& b, double sign, double turn) {
+// steps where the optimum is flat. `strokes`: how far costs may be apart.
+void check_alike(const HolePlan& a, const HolePlan& b, double sign, double turn, double strokes) {
     REQUIRE(a.choices.size() == b.choices.size());
     for (std::size_t i = 0; i < a.choices.size(); ++i) {
         CHECK(a.choices[i].club == b.choices[i].club);
-        CHECK_THAT(b.choices[i].expected_strokes, WithinAbs(a.choices[i].expected_strokes, 0.002));
+        CHECK_THAT(b.choices[i].expected_strokes, WithinAbs(a.choices[i].expected_strokes, strokes));
         CHECK_THAT(std::remainder(b.choices[i].aim - (sign * a.choices[i].aim + turn), 6.283185307179586),
                    WithinAbs(0.0, 1.0 * radians_per_degree));
         for (std::size_t lie = 0; lie < lie_count; ++lie)
@@ -58,7 +58,9 @@ void check_alike(const HolePlan& a, const HolePlan& b, double sign, double turn)
 
 TEST_CASE("mirror a hole and the golfer: the plan mirrors", "[symmetry]") {
     const HoleParts parts = eventful_hole();
-    check_alike(planned(parts, slicer()), planned(mirrored(parts), mirrored(slicer())), -1.0, 0.0);
+    // Cells of the grid lie the same in the mirror, the blocks in which they are solved do not: measured up to
+    // 0.0037.
+    check_alike(planned(parts, slicer()), planned(mirrored(parts), mirrored(slicer())), -1.0, 0.0, 0.005);
 }
 
 TEST_CASE("turn or move a hole: the same plan, turned", "[symmetry]") {
@@ -66,9 +68,9 @@ TEST_CASE("turn or move a hole: the same plan, turned", "[symmetry]") {
     const HolePlan plan = planned(parts, slicer());
     for (const double degrees : {37.0, 90.0, 180.0, 291.5}) {
         const double turn = degrees * radians_per_degree;
-        check_alike(plan, planned(turned(parts, turn), slicer()), 1.0, turn);
+        check_alike(plan, planned(turned(parts, turn), slicer()), 1.0, turn, 0.002);
     }
-    check_alike(plan, planned(moved(parts, {123.4, -56.7}), slicer()), 1.0, 0.0);
+    check_alike(plan, planned(moved(parts, {123.4, -56.7}), slicer()), 1.0, 0.0, 1e-9);
 }
 
 TEST_CASE("one thread or many: the same digits", "[symmetry]") {
@@ -84,6 +86,7 @@ TEST_CASE("one thread or many: the same digits", "[symmetry]") {
                 all.push_back(choice.expected_strokes);
                 all.push_back(choice.aim);
                 all.push_back(hole.verdict.confidence);
+                all.insert(all.end(), choice.score.shares.begin(), choice.score.shares.end());
             }
         return all;
     };

@@ -30,7 +30,7 @@ double side_yd(const TeeChoice& choice) {
 
 TEST_CASE("no trouble and plenty of room: driver, down the middle", "[verdict]") {
     const Golfer golfer = club_golfer();
-    const HolePlan plan = planned(straight_hole(400, 70), golfer);
+    const HolePlan plan = planned(straight_hole(400, 120), golfer);
     CHECK(best_club(plan, golfer) == "driver");
     CHECK_THAT(side_yd(plan.choices.front()), WithinAbs(0.0, 2.0));
     CHECK(*plan.verdict.margin > 0.05);
@@ -113,7 +113,7 @@ TEST_CASE("never driver and always driver enclose the plan from above", "[verdic
     HoleParts tight = straight_hole(420, 50);
     tight.layers.push_back({Lie::penalty_red, band(228, 262)});
     const RoundPlan round =
-        plan_round(course_of({invented_hole(straight_hole(400, 70)), invented_hole(tight)}), golfer, {});
+        plan_round(course_of({invented_hole(straight_hole(400, 120)), invented_hole(tight)}), golfer, {});
     CHECK(*round.always_driver > round.expected_strokes + 0.1);
     CHECK(*round.never_driver > round.expected_strokes + 0.05);
     CHECK_THAT(round.holes[0].always_driver, WithinAbs(best_strokes(round.holes[0]), 1e-12));
@@ -125,7 +125,9 @@ TEST_CASE("a ball that runs into a bunker stays there", "[verdict]") {
     golfer.clubs = {club("driver", ClubKind::driver, pattern(230, 0.5, 0.5, 30))};
     HoleParts parts = straight_hole(400, 60);
     parts.layers.push_back({Lie::bunker, band(240, 250)});
-    const HolePlan plan = planned(parts, golfer);
+    // With the golfer's own field the aim would go round the sand.
+    const PlanRequest request{.field = FieldKind::published};
+    const HolePlan plan = plan_round(course_of({invented_hole(parts)}), golfer, request).holes.front();
     // Every ball lands at 230, short of the sand, and would run through it to 260.
     CHECK_THAT(plan.choices.front().lies[index_of(Lie::bunker)], WithinAbs(1.0, 1e-6));
     CHECK_THAT(to_yards(plan.choices.front().leave_mean_m), WithinAbs(160.0, 1.0));

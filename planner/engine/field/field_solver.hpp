@@ -1,0 +1,108 @@
+// Solving a hole backward: what every cell costs and what to play there, by value iteration.
+//
+// Cells are taken block by block (block_side cells square, one stance) in order of the distance left, so that
+// a shot mostly lands where the answer is known already. One cell of every larger block looks at everything the
+// golfer can play; the cells of a block choose among what it and its surroundings found and what is near those;
+// then the choices are held and the costs swept over until none changes by more than the residual asked for.
+//
+// Cost: linear in the number of cells. Deterministic, one thread.
+#pragma once
+
+#include <array>
+#include <limits>
+#include <map>
+#include <span>
+#include <vector>
+
+#include "planner/engine/field/action_search.hpp"
+#include "planner/engine/field/golfer_aim.hpp"
+#include "planner/engine/field/hole_out.hpp"
+
+namespace landwidth {
+
+// What a hole is solved from; references stay with the caller.
+struct SolverGround {
+    const PlayGrid& grid;
+    DropPlaces& drops;
+    const ShotMenu& menu;
+    const HoleOut& hole_out;
+    const LineOfPlay& line;
+    double lost_share;   // of balls among trees
+    double stuck_share;  // of punches out of them
+    bool local_rule_e5;
+    double residual;
+};
+
+class FieldSolver {
+  public:
+    explicit FieldSolver(const SolverGround& ground);
+
+    // Expected strokes to hole out from every cell.
+    FieldLayer strokes(SolveRecord& record);
+    // Costs of another aim with `used` strokes taken; `after` holds the layers with 1, 2 and 3 strokes more.
+    FieldLayer layer(const GolferAim& aim, int used, const std::array<const FieldLayer*, 4>& after,
+                     SolveRecord& record);
+
+    // The continuation of a stroke when these are the costs after it; then, under E-5, the lost balls in it.
+    static void set_rest(const SolverGround& ground, const FieldLayer& after, Continuation& next);
+    static void refresh_outside(const SolverGround& ground, Continuation& next);
+    static void drop_the_lost(const SolverGround& ground, ShotWorth& worth, const FieldLayer& after,
+                              Continuation& next);
+  private:
+    // The open cells of one stance in a square of the grid.
+    struct Block {
+        int first_cell;  // of the square
+        Stance stance;
+        std::array<bool, block_cells> open;
+        int middle;  // one of its cells
+        int large;   // index of the larger block it belongs to
+        int square;  // number of the square, row by row
+        float left_m;
+    };
+    // The cell that looks at everything for several blocks, and what it found.
+    struct LargeBlock {
+        int cell;
+        std::vector<int> cells;     // all of its blocks
+        std::vector<Action> found;  // best first
+        std::array<int, 4> beside;  // of the same stance; -1: none
+    };
+    struct Work;
+    using Costs = std::array<float, block_cells>;
+
+    void make_blocks();
+    void make_large_blocks();
+    void start(Work& work, const GolferAim& aim, int used) const;
+    void look_at_everything(Work& work);
+    void choose(Work& work);
+    void settle(Work& work, SolveRecord& record);
+    Costs costs(Work& work, const Block& block, Action action, BallSet ShotOption::*balls) const;
+    // The best shot of every cell of a block so far, and of the block as a whole.
+    struct Choice {
+        Choice() { best.fill({{}, std::numeric_limits<float>::infinity()}); }
+        std::array<Ranked, block_cells> best;
+        Ranked whole{{}, std::numeric_limits<float>::infinity()};
+    };
+    void try_shot(Work& work, const Block& block, Action action, BallSet ShotOption::*balls, Choice& choice) const;
+    std::vector<Action> most_chosen(const Block& block, const Choice& choice, std::size_t most) const;
+    void take(Work& work, const Block& block, std::span<const Action> shots) const;
+    std::vector<Action> shots_of(const Work& work, const Block& block) const;
+    int cell_of(const Block& block, std::size_t index) const {
+        return block.first_cell + static_cast<int>(index) / block_side * ground_.grid.columns() +
+               static_cast<int>(index) % block_side;
+    }
+    void update(Work& work, int cell, float cost) const;
+    double exposure(Work& work, const Block& block) const;
+    double value_again(Work& work, const Block& block) const;
+    int square_of(int cell) const;
+    int squares_across() const { return ground_.grid.columns() / block_side; }
+    double mean_on_green(int cell, const GolferAim& aim, int used) const;
+    void end_sweep(Work& work) const;
+
+    SolverGround ground_;
+    int open_cells_ = 0;
+    std::vector<Block> blocks_;  // nearest to the hole first
+    std::vector<LargeBlock> large_;
+    std::vector<int> relief_squares_;  // with cells whose balls are dropped elsewhere
+};
+
+}  // namespace landwidth

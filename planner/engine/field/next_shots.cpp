@@ -1,0 +1,143 @@
+#include "planner/engine/field/next_shots.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "geometry/units.hpp"
+
+namespace landwidth {
+
+namespace {
+
+constexpr int most_shots = 6;
+// From closer in nobody lays up.
+constexpr double least_to_lay_up_m = Yards{150.0}.metres();
+constexpr double run_step_m = Yards{0.5}.metres();
+
+double run_share(Lie lie, const EngineAssumptions& a) {
+    switch (run_kind(lie)) {
+        case RunKind::mown:
+            return 1.0;
+        case RunKind::rough:
+            return a.run_share_rough;
+        case RunKind::green:
+            return a.run_share_green;
+        case RunKind::trees:
+            return a.run_share_trees;
+        case RunKind::none:
+            break;
+    }
+    return 0.0;
+}
+
+bool is_in_play(Lie lie) {
+    return !is_penalty_area(lie) && lie != Lie::out_of_bounds;
+}
+
+class Path {
+  public:
+    Path(const PersonalField& field, const LieRaster& lies) : field_(field), lies_(lies), left_(field.left()) {}
+
+    std::vector<PlannedShot> follow(Point from, Lie lie) {
+        std::vector<PlannedShot> shots;
+        const GolferGame& game = field_.game();
+        for (int used = 1; used <= most_shots && is_in_play(lie); ++used) {
+            if (game.hole_out().is_close(lie, distance(from, field_.grid().pin()))) break;
+            const int cell = field_.cell_of(from, lie);
+            if (field_.action(cell, used).option < 0) break;
+            shots.push_back(shot(from, lie, cell, used));
+            from = shots.back().leave;
+            lie = shots.back().leave_lie;
+        }
+        return shots;
+    }
+
+  private:
+    double reach_of_green() const { return field_.game().assumptions().short_game_zone_m; }
+
+    ShotPurpose purpose(int cell, const ShotOption& option, Stance stance) const {
+        if (stance == Stance::trees) return ShotPurpose::recovery;
+        const double short_of = distance(field_.grid().centre(cell), field_.grid().pin()) - reach_of_green();
+        if (option.total_m >= short_of) return ShotPurpose::to_the_green;
+        const double longest = field_.game().menu().options(stance).front().total_m;
+        return longest >= short_of ? ShotPurpose::lay_up : ShotPurpose::advance;
+    }
+
+    PlannedShot shot(Point from, Lie lie, int cell, int used) {
+        const std::unique_ptr<PersonalField::Evaluator> evaluator = field_.evaluator(used);
+        ActionSearch& search = evaluator->search();
+        const Action action = field_.action(cell, used);
+        const ShotOption& option = search.option(cell, action);
+        const Point direction = along_bearing(field_.grid().bearing_of(action.turn));
+        const Spread& usual = option.pattern.usual;
+        const Point aim_point = from + usual.centre.carry_m * direction;
+        const Point landing = aim_point + usual.centre.side_m * Point{direction.y, -direction.x};
+        const Point leave = usual_rest(landing, unit(landing - from), option.pattern, lies_, field_.game().assumptions());
+        const Stance stance = search.stance(cell);
+        PlannedShot planned{.club = option.club,
+                            .swing = option.swing,
+                            .purpose = purpose(cell, option, stance),
+                            .from = from,
+                            .lie = lie,
+                            .to_hole_m = left_.from(from),
+                            .aim_point = aim_point,
+                            .leave = leave,
+                            .leave_lie = lies_.at(leave),
+                            .leave_m = left_.from(leave),
+                            .cost = field_.worth(from, lie, used).cost,
+                            .alternative = {}};
+        if (planned.purpose == ShotPurpose::to_the_green || planned.purpose == ShotPurpose::lay_up)
+            planned.alternative = alternative(cell, action, planned.purpose, search);
+        return planned;
+    }
+
+    // The best shot of the other purpose. A shot the golfer would hardly think of is no alternative.
+    std::optional<PlannedShot::Alternative> alternative(int cell, Action action, ShotPurpose chosen,
+                                                      ActionSearch& search) const {
+        if (distance(field_.grid().centre(cell), field_.grid().pin()) < least_to_lay_up_m) return std::nullopt;
+        const auto& options = field_.game().menu().options(search.stance(cell));
+        const auto allowed = [&](const ShotOption& option) {
+            const ShotPurpose other = purpose(cell, option, search.stance(cell));
+            return other != chosen && option.swing == 1.0;
+        };
+        std::vector<Ranked> found = search.everything(cell, allowed);
+        if (found.empty()) return std::nullopt;
+        std::vector<Action> actions;
+        for (const Ranked& one : found)
+            actions.push_back(one.action);
+        const Action best = search.best_of(cell, actions).action;
+        const ShotOption& option = options[static_cast<std::size_t>(best.option)];
+        const Point direction = along_bearing(field_.grid().bearing_of(best.turn));
+        const Point here = field_.grid().centre(cell);
+        const Point leave = usual_rest(here + option.pattern.usual.centre.carry_m * direction, direction, option.pattern,
+                                       lies_, field_.game().assumptions());
+        const double own = search.cost(cell, action, &ShotOption::value_set);
+        const double other = search.cost(cell, best, &ShotOption::value_set);
+        return PlannedShot::Alternative{option.club, option.swing, purpose(cell, option, search.stance(cell)),
+                                        left_.from(leave), std::max(0.0, other - own)};
+    }
+
+    const PersonalField& field_;
+    const LieRaster& lies_;
+    const DistanceLeft& left_;
+};
+
+}  // namespace
+
+Point usual_rest(Point landing, Point direction, const ShotPattern& pattern, const LieRaster& lies,
+                 const EngineAssumptions& assumptions) {
+    const double run = pattern.run_m * run_share(lies.at(landing), assumptions);
+    Point rest = landing;
+    for (double on = 0.0; on < run; on += run_step_m) {
+        const Lie lie = lies.at(rest);
+        if (lie == Lie::bunker || is_penalty_area(lie)) return rest;
+        rest = landing + std::min(on + run_step_m, run) * direction;
+    }
+    return rest;
+}
+
+std::vector<PlannedShot> next_shots(const PersonalField& field, Point from, Lie lie, const LieRaster& lies) {
+    return Path(field, lies).follow(from, lie);
+}
+
+}  // namespace landwidth

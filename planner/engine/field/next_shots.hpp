@@ -1,0 +1,19 @@
+// What the plan expects after the tee shot: the usual ball followed over the solved choices to the green.
+#pragma once
+
+#include <vector>
+
+#include "planner/engine/field/personal_field.hpp"
+#include "planner/engine/planned_shot.hpp"
+
+namespace landwidth {
+
+// `from` is where the usual tee shot comes to rest on `lie`, one stroke used. Ends on the green, in the short
+// game, where the usual ball would be out of play, or after six shots.
+std::vector<PlannedShot> next_shots(const PersonalField& field, Point from, Lie lie, const LieRaster& lies);
+
+// Where a usual shot comes to rest: it runs on by the lie it lands on until a bunker or penalty area.
+Point usual_rest(Point landing, Point direction, const ShotPattern& pattern, const LieRaster& lies,
+                 const EngineAssumptions& assumptions);
+
+}  // namespace landwidth

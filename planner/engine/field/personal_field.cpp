@@ -1,0 +1,167 @@
+#include "planner/engine/field/personal_field.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <stdexcept>
+#include <utility>
+
+namespace landwidth {
+
+namespace {
+
+// Cells of the same lie are looked for this far around a place that the grid reads otherwise.
+constexpr int nearby_cells = 3;
+
+bool is_in_play(Lie lie) {
+    return !is_penalty_area(lie) && lie != Lie::out_of_bounds;
+}
+
+double low_reach(const GolferGame& game) {
+    double reach = 0.0;
+    for (const Stance stance : all_stances)
+        for (const ShotOption& option : game.menu().options(stance))
+            reach = std::max(reach, game.clearance().low_reach_m(option.pattern.usual.centre.carry_m));
+    return reach;
+}
+
+}  // namespace
+
+GolferGame::GolferGame(const Golfer& golfer, const EngineAssumptions& assumptions)
+    : assumptions_(assumptions),
+      clearance_(assumptions),
+      table_(golfer, assumptions),
+      hole_out_(table_, golfer, assumptions),
+      menu_(golfer, assumptions.field_step_m, clearance_, assumptions) {}
+
+PersonalField::PersonalField(const GolferGame& game, const Hole& hole, const LieRaster& lies,
+                             const ReliefRules& rules, const GolferAim& aim)
+    : game_(game),
+      line_(hole.line),
+      aim_(aim),
+      rules_(rules),
+      grid_(hole, lies, game.assumptions().field_step_m, game.assumptions().field_reach_m,
+            game.menu().longest_run_m(), low_reach(game)),
+      left_(hole.line, hole.lies.extent()) {
+    DropPlaces drops(grid_, rules_);
+    FieldSolver solver(solver_ground(drops));
+    strokes_ = solver.strokes(record_);
+    if (!aim_.is_strokes()) solve_layers(solver);
+}
+
+PersonalField::~PersonalField() = default;
+
+SolverGround PersonalField::solver_ground(DropPlaces& drops) const {
+    const EngineAssumptions& a = game_.assumptions();
+    return {.grid = grid_,
+            .drops = drops,
+            .menu = game_.menu(),
+            .hole_out = game_.hole_out(),
+            .line = line_,
+            .lost_share = a.trees_lost_share,
+            .stuck_share = a.recovery_stuck_share,
+            .local_rule_e5 = rules_.local_rule_e5,
+            .residual = a.field_residual};
+}
+
+void PersonalField::solve_layers(FieldSolver& solver) {
+    hopeless_.cost.assign(static_cast<std::size_t>(grid_.cells()), 0.0F);
+    layers_.resize(static_cast<std::size_t>(std::max(0, aim_.hopeless_from())));
+    for (int used = aim_.hopeless_from() - 1; used >= 0; --used)
+        layers_[static_cast<std::size_t>(used)] =
+            solver.layer(aim_, used, {nullptr, &layer(used + 1), &layer(used + 2), &layer(used + 3)}, record_);
+}
+
+const FieldLayer& PersonalField::layer(int used) const {
+    if (aim_.is_strokes()) return strokes_;
+    return used < static_cast<int>(layers_.size()) ? layers_[static_cast<std::size_t>(used)] : hopeless_;
+}
+
+Action PersonalField::action(int cell, int used) const {
+    const bool hopeless = !aim_.is_strokes() && used >= static_cast<int>(layers_.size());
+    return (hopeless ? strokes_ : layer(used)).action[static_cast<std::size_t>(cell)];
+}
+
+int PersonalField::cell_of(Point place, Lie lie) const {
+    const int own = grid_.standing(grid_.cell_at(place));
+    if (grid_.lie(own) == lie) return own;
+    int best = own;
+    // A cell of the lie before one that is merely in play.
+    std::pair<int, double> nearest{is_in_play(grid_.lie(own)) ? 1 : 2, 0.0};
+    for (int row = -nearby_cells; row <= nearby_cells; ++row)
+        for (int column = -nearby_cells; column <= nearby_cells; ++column) {
+            const int cell = grid_.cell_at(place + double(column) * grid_.step_right() +
+                                           double(row) * grid_.step_along());
+            const Lie there = grid_.lie(cell);
+            if (!grid_.is_inside(cell) || !is_in_play(there)) continue;
+            const std::pair<int, double> away{there == lie ? 0 : 1, distance(grid_.centre(cell), place)};
+            if (away >= nearest) continue;
+            nearest = away;
+            best = cell;
+        }
+    return best;
+}
+
+// Between the four cells around a place, those of its lie alone.
+float PersonalField::cost_near(Point place, Lie lie, const FieldLayer& layer) const {
+    const Point at = grid_.coordinates(place);
+    const double x = std::floor(at.x - 0.5);
+    const double y = std::floor(at.y - 0.5);
+    double sum = 0.0;
+    double weights = 0.0;
+    for (const double row : {y, y + 1.0})
+        for (const double column : {x, x + 1.0}) {
+            if (column < 0.0 || row < 0.0 || column >= grid_.columns() || row >= grid_.rows()) continue;
+            const int cell = static_cast<int>(row) * grid_.columns() + static_cast<int>(column);
+            if (grid_.lie(cell) != lie || !grid_.is_inside(cell)) continue;
+            const double weight = (1.0 - std::abs(at.x - 0.5 - column)) * (1.0 - std::abs(at.y - 0.5 - row));
+            sum += weight * double{layer.cost[static_cast<std::size_t>(cell)]};
+            weights += weight;
+        }
+    if (weights > 0.0) return static_cast<float>(sum / weights);
+    const int cell = cell_of(place, lie);
+    const float cost = layer.cost[static_cast<std::size_t>(cell)];
+    const Lie other = grid_.lie(cell);
+    if (other == lie) return cost;
+    if (!aim_.is_strokes()) return is_penalty_area(other) || other == Lie::out_of_bounds ? 0.0F : cost;
+    // A patch smaller than the grid sees: the table tells one lie from another.
+    const double left = left_.from(place);
+    const double of_table = game_.table().strokes(lie, left);
+    if (is_penalty_area(other) || other == Lie::out_of_bounds) return static_cast<float>(of_table);
+    return cost + static_cast<float>(of_table - game_.table().strokes(other, left));
+}
+
+StrokesField::Worth PersonalField::worth(Point place, Lie lie, int used) const {
+    if (is_penalty_area(lie) || lie == Lie::out_of_bounds)
+        throw std::logic_error("a ball out of play has no strokes of its own");
+    const double left = left_.from(place);
+    const double straight = distance(place, line_.pin());
+    const double already = aim_.is_strokes() ? used : 0.0;
+    if (!aim_.is_strokes() && used >= aim_.hopeless_from()) return {0.0, left};
+    if (game_.hole_out().is_close(lie, straight))
+        return {already + game_.hole_out().cost(lie, straight, aim_, used), left};
+    return {already + double{cost_near(place, lie, layer(used))}, left};
+}
+
+std::unique_ptr<PersonalField::Evaluator> PersonalField::evaluator(int used) const {
+    return std::make_unique<Evaluator>(*this, used);
+}
+
+PersonalField::Evaluator::Evaluator(const PersonalField& field, int used) : drops_(field.grid_, field.rules_) {
+    const SolverGround ground = field.solver_ground(drops_);
+    const bool strokes = field.aim_.is_strokes() || used >= field.aim_.hopeless_from();
+    const FieldLayer& one = strokes ? field.strokes_ : field.layer(used + 1);
+    const FieldLayer& two = strokes ? field.strokes_ : field.layer(used + 2);
+    const FieldLayer& three = strokes ? field.strokes_ : field.layer(used + 3);
+    FieldSolver::set_rest(ground, one, next_);
+    next_.dropped = {nullptr, two.cost.data(), three.cost.data()};
+    next_.per_penalty = strokes ? 1.0F : 0.0F;
+    const auto stuck = static_cast<float>(ground.stuck_share);
+    cost_ = strokes ? ShotCost::of_strokes(one.cost.data(), stuck)
+                    : ShotCost::of_aim(one.cost.data(), two.cost.data(), stuck);
+    worth_.emplace(field.grid_, drops_, next_);
+    search_.emplace(field.grid_, ground.menu, ground.line, *worth_, *cost_);
+    FieldSolver::drop_the_lost(ground, *worth_, one, next_);
+}
+
+}  // namespace landwidth

@@ -1,0 +1,15 @@
+// The clubs worth computing from a tee, and the aims each may take.
+#pragma once
+
+#include <vector>
+
+#include "courses/course.hpp"
+#include "planner/engine/aim_search.hpp"
+
+namespace landwidth {
+
+// Never empty. `forward`: the fan's own, see TeeFan.
+std::vector<Contender> tee_contenders(const Hole& hole, const Golfer& golfer, const BagShots& bag, const TeeFan& fan,
+                                      double forward, const EngineAssumptions& assumptions);
+
+}  // namespace landwidth
