@@ -35,6 +35,11 @@ constexpr bool is_penalty_area(Lie lie) {
     return lie == Lie::penalty_yellow || lie == Lie::penalty_red;
 }
 
+// A ball there is played as it lies.
+constexpr bool is_in_play(Lie lie) {
+    return !is_penalty_area(lie) && lie != Lie::out_of_bounds;
+}
+
 // "fairway", "red penalty area", "out of bounds", ...: words for a person.
 std::string_view lie_name(Lie lie);
 

@@ -105,7 +105,7 @@ std::vector<PlannedShot> HoleStudy::next_shots_after(const ShotPattern& pattern,
     const Point tee = hole_.line.tee();
     const Point landing = tee + centre.carry_m * direction + centre.side_m * Point{direction.y, -direction.x};
     const Point rest = usual_rest(landing, unit(landing - tee), pattern, lies_, assumptions_);
-    return next_shots(*personal_, rest, lies_.at(rest), lies_);
+    return next_shots(*personal_, hole_.par, rest, lies_.at(rest), lies_);
 }
 
 Tally HoleStudy::mean_tally(const ClubShots& shots, int ray) {

@@ -37,7 +37,7 @@ StrokesByDistance::StrokesByDistance(const Golfer& golfer, const EngineAssumptio
     const HandicapAdjustment adjustment(golfer, assumptions);
     const auto nodes = static_cast<std::size_t>(table_reach_m / table_step_m) + 2;
     for (Lie lie : all_lies) {
-        if (is_penalty_area(lie) || lie == Lie::out_of_bounds) continue;
+        if (!is_in_play(lie)) continue;
         std::vector<double>& column = columns_[index_of(lie)];
         column.reserve(nodes);
         for (std::size_t i = 0; i < nodes; ++i)

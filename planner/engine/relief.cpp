@@ -18,7 +18,7 @@ constexpr double e5_reach_m = Yards{150.0}.metres();
 
 void consider(const ReliefGround& ground, Point place, int used, std::optional<Drop>& best) {
     const Lie lie = ground.lies.at(place);
-    if (is_penalty_area(lie) || lie == Lie::out_of_bounds) return;
+    if (!is_in_play(lie)) return;
     const double cost = ground.field.cost(place, lie, used);
     if (!best || cost < best->cost) best = Drop{place, lie, cost};
 }

@@ -249,7 +249,7 @@ Tally TeeFan::tally(const FanShots& shots, int aim_ray) {
                 const double weight = double{shot.weight} * double{share};
                 all += weight;
                 tally.lies[index_of(cell.lie)] += weight;
-                if (is_penalty_area(cell.lie) || cell.lie == Lie::out_of_bounds) return;
+                if (!is_in_play(cell.lie)) return;
                 const double left = cell.leave_m;
                 in_play += weight;
                 leave += weight * left;

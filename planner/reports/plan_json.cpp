@@ -188,7 +188,7 @@ Json json_next_shot(const PlanView& view, const Hole& hole, const PlannedShot& s
         {"leave", json_place(hole.frame, shot.leave)},
         {"leave_lie", share_keys[share_key_of(shot.leave_lie)]},
         {"leave_yd", json_yards(shot.leave_m)},
-        {value_key(view.plan.aim_for), rounded(shot.cost, stroke_decimals)},
+        {value_key(view.plan.aim_for), rounded(shot.aim_value, stroke_decimals)},
         {"alternative", json_alternative(view, shot.alternative)},
     };
 }

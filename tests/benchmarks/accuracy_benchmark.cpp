@@ -59,7 +59,8 @@ void points_of_the_plan(benchmark::State& state) {
     for ([[maybe_unused]] auto iteration : state) {
         BagPoints reference(golfer, {}, reference_points);
         for_each_hole(number, [&](const Hole& hole, const HolePlan& plan) {
-            HoleGround ground(hole, golfer, {});
+            const DemoField solved(hole, golfer);
+            HoleGround ground(hole, golfer, {}, solved.field);
             for (const TeeChoice& choice : plan.choices) {
                 errors.add(choice.expected_strokes - ground.strokes(plan, choice, reference.of(choice.club)));
                 stated += choice.standard_error * choice.standard_error;
@@ -80,7 +81,8 @@ void points_of_one_set(benchmark::State& state) {
         BagPoints reference(golfer, {}, reference_points);
         BagPoints single(golfer, {}, {log2_points, 1, 0});
         for_each_hole(number, [&](const Hole& hole, const HolePlan& plan) {
-            HoleGround ground(hole, golfer, {});
+            const DemoField solved(hole, golfer);
+            HoleGround ground(hole, golfer, {}, solved.field);
             for (const TeeChoice& choice : plan.choices)
                 errors.add(ground.strokes(plan, choice, single.of(choice.club)) -
                            ground.strokes(plan, choice, reference.of(choice.club)));
@@ -101,8 +103,9 @@ void steps_of_the_rasters(benchmark::State& state) {
         BagPoints reference(golfer, finest, reference_points);
         BagPoints points(golfer, tried, reference_points);
         for_each_hole(number, [&](const Hole& hole, const HolePlan& plan) {
-            HoleGround finest_ground(hole, golfer, finest);
-            HoleGround ground(hole, golfer, tried);
+            const DemoField solved(hole, golfer);
+            HoleGround finest_ground(hole, golfer, finest, solved.field);
+            HoleGround ground(hole, golfer, tried, solved.field);
             for (const TeeChoice& choice : plan.choices)
                 errors.add(ground.strokes(plan, choice, points.of(choice.club)) -
                            finest_ground.strokes(plan, choice, reference.of(choice.club)));
@@ -119,7 +122,8 @@ void points_and_steps_of_the_plan(benchmark::State& state) {
     for ([[maybe_unused]] auto iteration : state) {
         BagPoints reference(golfer, finest, reference_points);
         for_each_hole(number, [&](const Hole& hole, const HolePlan& plan) {
-            HoleGround ground(hole, golfer, finest);
+            const DemoField solved(hole, golfer);
+            HoleGround ground(hole, golfer, finest, solved.field);
             for (const TeeChoice& choice : plan.choices)
                 errors.add(choice.expected_strokes - ground.strokes(plan, choice, reference.of(choice.club)));
         });

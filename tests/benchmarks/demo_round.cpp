@@ -5,6 +5,7 @@
 #include "courses/course_assembly.hpp"
 #include "courses/map_source.hpp"
 #include "golfer-profiles/profile_file.hpp"
+#include "planner/engine/hole_study.hpp"
 
 namespace landwidth::bench {
 
@@ -25,7 +26,7 @@ const Course& demo_course() {
 DemoGolfer::DemoGolfer(std::size_t number)
     : golfer(read_profile(profile_path(number)).golfer),
       bag(bag_shots(golfer, request.assumptions.engine)),
-      strokes(golfer, request.assumptions.engine) {}
+      game(golfer, request.assumptions.engine) {}
 
 const DemoGolfer& demo_golfer(std::size_t number) {
     static std::array<std::unique_ptr<const DemoGolfer>, golfer_names.size()> made;
@@ -33,6 +34,13 @@ const DemoGolfer& demo_golfer(std::size_t number) {
     if (!golfer) golfer = std::make_unique<const DemoGolfer>(number);
     return *golfer;
 }
+
+DemoField::DemoField(const Hole& hole, const DemoGolfer& golfer)
+    : lies(hole.lies, golfer.game.assumptions().lie_cell_m),
+      field(golfer.game, hole, lies,
+            {club_length(golfer.golfer, golfer.game.assumptions()),
+             golfer.game.assumptions().back_on_line_reach_m, golfer.request.local_rule_e5},
+            GolferAim(golfer.request.aim_for, hole.par, 0)) {}
 
 const RoundPlan& demo_plan(std::size_t number) {
     static std::array<std::unique_ptr<const RoundPlan>, golfer_names.size()> made;

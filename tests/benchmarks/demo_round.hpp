@@ -8,7 +8,7 @@
 #include "courses/course.hpp"
 #include "golfer-profiles/profile.hpp"
 #include "planner/engine/bag_shots.hpp"
-#include "planner/engine/published_field.hpp"
+#include "planner/engine/field/personal_field.hpp"
 #include "planner/engine/round_plan.hpp"
 
 namespace landwidth::bench {
@@ -29,9 +29,17 @@ struct DemoGolfer {
     PlanRequest request;
     Golfer golfer;
     BagShots bag;
-    StrokesByDistance strokes;
+    GolferGame game;
 };
 const DemoGolfer& demo_golfer(std::size_t number);
+
+// A hole's field as the plan solves it.
+struct DemoField {
+    DemoField(const Hole& hole, const DemoGolfer& golfer);
+
+    LieRaster lies;
+    PersonalField field;
+};
 
 // The plan with the default assumptions, made once.
 const RoundPlan& demo_plan(std::size_t number);

@@ -3,6 +3,7 @@
 #include <benchmark/benchmark.h>
 
 #include <cmath>
+#include <memory>
 
 #include "courses/course_assembly.hpp"
 #include "courses/map_source.hpp"
@@ -82,7 +83,7 @@ void planning_all_holes_on_one_thread(benchmark::State& state) {
     for ([[maybe_unused]] auto iteration : state)
         for (const Hole& hole : course.holes)
             benchmark::DoNotOptimize(
-                plan_hole(hole, golfer.golfer, golfer.strokes, golfer.bag, golfer.request));
+                plan_hole(hole, golfer.golfer, golfer.game, golfer.bag, golfer.request, 0));
 }
 BENCHMARK(planning_all_holes_on_one_thread)->Apply(every_golfer);
 
@@ -148,10 +149,13 @@ void fan_of_aims_on_fresh_ground(benchmark::State& state) {
     const std::size_t number = golfer_of(state);
     const DemoGolfer& golfer = demo_golfer(number);
     const RoundPlan& plan = demo_plan(number);
+    std::vector<std::unique_ptr<const DemoField>> solved;
+    for (const Hole& hole : demo_course().holes)
+        solved.push_back(std::make_unique<const DemoField>(hole, golfer));
     std::int64_t shots = 0;
     for ([[maybe_unused]] auto iteration : state)
         for (std::size_t hole = 0; hole < plan.holes.size(); ++hole) {
-            HoleGround ground(demo_course().holes[hole], golfer, {});
+            HoleGround ground(demo_course().holes[hole], golfer, {}, solved[hole]->field);
             shots += fan_of_aims(ground, golfer, plan.holes[hole]);
         }
     state.SetItemsProcessed(shots);
@@ -162,7 +166,8 @@ void fan_of_aims_on_known_ground(benchmark::State& state) {
     const std::size_t number = golfer_of(state);
     const DemoGolfer& golfer = demo_golfer(number);
     const HolePlan& plan = demo_plan(number).holes.front();
-    HoleGround ground(demo_course().holes.front(), golfer, {});
+    const DemoField solved(demo_course().holes.front(), golfer);
+    HoleGround ground(demo_course().holes.front(), golfer, {}, solved.field);
     fan_of_aims(ground, golfer, plan);
     std::int64_t shots = 0;
     for ([[maybe_unused]] auto iteration : state)

@@ -1,6 +1,6 @@
 #include "tests/benchmarks/shot_evaluation.hpp"
 
-#include <algorithm>
+#include "planner/engine/hole_study.hpp"
 
 namespace landwidth::bench {
 
@@ -11,13 +11,6 @@ EngineAssumptions at_fineness(EngineAssumptions assumptions, const Fineness& fin
     assumptions.fan_ray_step_m *= fineness.ray_step;
     assumptions.fan_angle_step_rad *= fineness.angle_step;
     return assumptions;
-}
-
-double club_length(const Golfer& golfer, const EngineAssumptions& assumptions) {
-    double longest = 0.0;
-    for (const Club& club : golfer.clubs)
-        if (club.kind != ClubKind::putter) longest = std::max(longest, club.length_m.value_or(0.0));
-    return longest > 0.0 ? longest : assumptions.club_length_m;
 }
 
 double forward_of(const Hole& hole) {
@@ -41,26 +34,26 @@ const std::vector<FanShots>& BagPoints::of(std::size_t club) {
     return sets;
 }
 
-HoleGround::HoleGround(const Hole& hole, const DemoGolfer& golfer, const Fineness& fineness)
+HoleGround::HoleGround(const Hole& hole, const DemoGolfer& golfer, const Fineness& fineness,
+                       const StrokesField& field)
     : assumptions_(at_fineness(golfer.request.assumptions.engine, fineness)),
       raster_(hole.lies, assumptions_.lie_cell_m),
-      field_(golfer.strokes, hole.line, hole.lies.extent()),
-      relief_{raster_, field_, hole.line.pin(), club_length(golfer.golfer, assumptions_),
+      relief_{raster_, field, hole.line.pin(), club_length(golfer.golfer, assumptions_),
               assumptions_.back_on_line_reach_m},
-      fan_(relief_, hole.line.tee(), forward_of(hole), field_.strokes(hole.line.tee(), Lie::teeing_area),
-           golfer.request.local_rule_e5, assumptions_) {}
+      fan_(relief_, golfer.game.clearance(), hole.line.tee(), forward_of(hole),
+           field.cost(hole.line.tee(), Lie::teeing_area, 2), golfer.request.local_rule_e5, assumptions_) {}
 
 double HoleGround::strokes(const HolePlan& plan, const TeeChoice& choice, const std::vector<FanShots>& sets) {
-    const double tee_value = plan.choices[plan.verdict.best].expected_strokes;
+    const double replay_cost = 2.0 + plan.choices[plan.verdict.best].expected_strokes;
     const int ray = fan_.ray_near(choice.aim);
     // Rays made on the way take or leave the drops at a first guess of what the tee is worth: make them all,
     // settle, and only then sum.
     for (const FanShots& set : sets)
         fan_.outcome(set, ray);
-    fan_.settle(tee_value);
+    fan_.settle(replay_cost);
     double sum = 0.0;
     for (const FanShots& set : sets)
-        sum += fan_.outcome(set, ray).total(tee_value);
+        sum += fan_.outcome(set, ray).total(replay_cost);
     return sum / static_cast<double>(sets.size());
 }
 

@@ -38,7 +38,9 @@ class BagPoints {
 
 class HoleGround {
   public:
-    HoleGround(const Hole& hole, const DemoGolfer& golfer, const Fineness& fineness);
+    // Keeps a reference to the field, whose own steps stay what they are.
+    HoleGround(const Hole& hole, const DemoGolfer& golfer, const Fineness& fineness,
+               const StrokesField& field);
     HoleGround(const HoleGround&) = delete;
     HoleGround& operator=(const HoleGround&) = delete;
 
@@ -51,7 +53,6 @@ class HoleGround {
   private:
     EngineAssumptions assumptions_;
     LieRaster raster_;
-    PublishedField field_;
     ReliefGround relief_;
     TeeFan fan_;
 };

@@ -24,7 +24,7 @@ PlannedShot shot(std::size_t club, ShotPurpose purpose, Lie lie, double to_hole_
             .leave = {0.0, Yards{172.0}.metres()},
             .leave_lie = Lie::fairway,
             .leave_m = Yards{leave_yd}.metres(),
-            .cost = 4.0,
+            .aim_value = 4.0,
             .alternative = std::nullopt};
 }
 

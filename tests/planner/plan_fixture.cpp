@@ -183,7 +183,7 @@ std::vector<PlannedShot> par4_next() {
              .leave = short_of_green,
              .leave_lie = Lie::fairway,
              .leave_m = 48.0,
-             .cost = 3.61,
+             .aim_value = 3.61,
              .alternative = PlannedShot::Alternative{.club = three_wood,
                                                      .swing = 1.0,
                                                      .purpose = ShotPurpose::to_the_green,
@@ -199,7 +199,7 @@ std::vector<PlannedShot> par4_next() {
              .leave = {69.0, 350.0},
              .leave_lie = Lie::green,
              .leave_m = 3.2,
-             .cost = 2.75,
+             .aim_value = 2.75,
              .alternative = std::nullopt}};
 }
 

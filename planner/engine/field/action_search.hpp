@@ -25,7 +25,7 @@ class ShotCost {
         return {nullptr, after_one, after_two, stuck_share};
     }
     // A place from which nearly every ball comes back is worth this: nobody plays on for ever.
-    static constexpr float most_strokes = 20.0F;
+    static constexpr float most_strokes = 60.0F;
     float of(const ShotSums& sums, Stance stance, int cell) const {
         const float stuck = stance == Stance::trees ? stuck_share_ : 0.0F;
         const float free = 1.0F - stuck;

@@ -31,8 +31,7 @@ DropPlaces::DropPlaces(const PlayGrid& grid, const ReliefRules& rules)
 }
 
 bool DropPlaces::may_drop(int cell) const {
-    const Lie lie = grid_.lie(cell);
-    return grid_.is_inside(cell) && !is_penalty_area(lie) && lie != Lie::out_of_bounds;
+    return grid_.is_inside(cell) && is_in_play(grid_.lie(cell));
 }
 
 std::size_t DropPlaces::drop_of(int cell, int direction) {

@@ -4,7 +4,6 @@
 #include <cmath>
 #include <limits>
 #include <optional>
-#include <tuple>
 
 #include "geometry/units.hpp"
 
@@ -12,11 +11,11 @@ namespace landwidth {
 
 namespace {
 
-// Blocks along each side of a larger one.
-constexpr int large_side = 2;
-// A block's cells differ in the shot that suits them; more than this many shots are not valued for one.
 constexpr std::size_t most_looked_at = 2;
-constexpr std::size_t most_valued = 2;
+// The cells of a block differ in the shot that suits them, the more the closer the hole is: so many are valued.
+std::size_t most_valued(double left_m) {
+    return left_m < Yards{120.0}.metres() ? 5 : 2;
+}
 // Looks around the shot that suits a block best, again from a better one.
 constexpr int most_rounds = 2;
 constexpr int most_sweeps = 60;
@@ -24,10 +23,6 @@ constexpr int most_sweeps = 60;
 constexpr std::size_t blocks_between_drops = 64;
 // Blocks exposed to changes of less than this share of the residual asked for are left out of a sweep.
 constexpr double skipped_share = 0.1;
-
-bool is_in_play(Lie lie) {
-    return !is_penalty_area(lie) && lie != Lie::out_of_bounds;
-}
 
 }  // namespace
 
@@ -44,83 +39,16 @@ struct FieldSolver::Work {
     std::vector<double> exposed;    // by block: its exposure when it was valued
 };
 
-FieldSolver::FieldSolver(const SolverGround& ground) : ground_(ground) {
-    make_blocks();
-    make_large_blocks();
+FieldSolver::FieldSolver(const SolverGround& ground)
+    : ground_(ground), blocks_(ground.grid, ground.hole_out), large_(blocks_.large()) {
     const PlayGrid& grid = ground_.grid;
     for (int cell = 0; cell < grid.cells(); ++cell) {
         const bool relief = ground_.drops.takes_relief(cell) ||
                             (ground_.local_rule_e5 && grid.lie(cell) == Lie::trees);
-        if (relief) relief_squares_.push_back(square_of(cell));
+        if (relief) relief_squares_.push_back(blocks_.square_of(cell));
     }
     std::ranges::sort(relief_squares_);
     relief_squares_.erase(std::unique(relief_squares_.begin(), relief_squares_.end()), relief_squares_.end());
-}
-
-int FieldSolver::square_of(int cell) const {
-    const int columns = ground_.grid.columns();
-    return cell / columns / block_side * squares_across() + cell % columns / block_side;
-}
-
-void FieldSolver::make_blocks() {
-    const PlayGrid& grid = ground_.grid;
-    for (int row = 0; row < grid.rows(); row += block_side)
-        for (int column = 0; column < grid.columns(); column += block_side)
-            for (const Stance stance : all_stances) {
-                const int first = row * grid.columns() + column;
-                Block block{first, stance, {}, -1, -1, square_of(first), 0.0F};
-                int count = 0;
-                for (std::size_t i = 0; i < block_cells; ++i) {
-                    const int cell = cell_of(block, i);
-                    const Lie lie = grid.lie(cell);
-                    if (!grid.is_inside(cell) || !is_in_play(lie) || stance_on(lie) != stance ||
-                        ground_.hole_out.is_close(lie, distance(grid.centre(cell), grid.pin())))
-                        continue;
-                    block.open[i] = true;
-                    ++count;
-                    block.left_m += grid.left_m(cell);
-                    // Of those half way through the square.
-                    if (block.middle < 0 || i <= block_cells / 2 + block_side / 2) block.middle = cell;
-                }
-                if (count == 0) continue;
-                block.left_m /= static_cast<float>(count);
-                open_cells_ += count;
-                blocks_.push_back(block);
-            }
-    std::ranges::stable_sort(blocks_, {}, &Block::left_m);
-}
-
-void FieldSolver::make_large_blocks() {
-    const PlayGrid& grid = ground_.grid;
-    constexpr int side = large_side * block_side;
-    using Key = std::tuple<int, int, Stance>;
-    std::map<Key, int> known;
-    std::vector<std::vector<int>> members;
-    for (std::size_t i = 0; i < blocks_.size(); ++i) {
-        Block& block = blocks_[i];
-        const Key key{block.first_cell % grid.columns() / side, block.first_cell / grid.columns() / side,
-                      block.stance};
-        const auto [entry, is_new] = known.try_emplace(key, static_cast<int>(members.size()));
-        if (is_new) members.emplace_back();
-        members[static_cast<std::size_t>(entry->second)].push_back(block.middle);
-        block.large = entry->second;
-    }
-    large_.resize(members.size());
-    for (const Block& block : blocks_)
-        for (std::size_t i = 0; i < block_cells; ++i)
-            if (block.open[i]) large_[static_cast<std::size_t>(block.large)].cells.push_back(cell_of(block, i));
-    for (const auto& [key, index] : known) {
-        const auto [column, row, stance] = key;
-        LargeBlock& large = large_[static_cast<std::size_t>(index)];
-        const std::vector<int>& cells = members[static_cast<std::size_t>(index)];
-        large.cell = cells[cells.size() / 2];
-        const std::array<Key, 4> keys{Key{column - 1, row, stance}, Key{column + 1, row, stance},
-                                      Key{column, row - 1, stance}, Key{column, row + 1, stance}};
-        for (std::size_t i = 0; i < keys.size(); ++i) {
-            const auto found = known.find(keys[i]);
-            large.beside[i] = found == known.end() ? -1 : found->second;
-        }
-    }
 }
 
 void FieldSolver::set_rest(const SolverGround& ground, const FieldLayer& after, Continuation& next) {
@@ -178,7 +106,7 @@ void FieldSolver::start(Work& work, const GolferAim& aim, int used) const {
     const PlayGrid& grid = ground_.grid;
     const auto count = static_cast<std::size_t>(grid.cells());
     work.changes.assign(count / block_cells, 0.0);
-    work.exposed.assign(blocks_.size(), 0.0);
+    work.exposed.assign(blocks_.all().size(), 0.0);
     work.layer.cost.assign(count, 0.0F);
     work.layer.action.assign(count, Action{});
     for (int cell = 0; cell < grid.cells(); ++cell) {
@@ -253,19 +181,19 @@ FieldSolver::Costs FieldSolver::costs(Work& work, const Block& block, Action act
     const ShotOption& option = ground_.menu.options(block.stance)[static_cast<std::size_t>(action.option)];
     Costs replay{};
     for (std::size_t i = 0; i < block_cells; ++i)
-        if (block.open[i]) replay[i] = work.cost->replay(cell_of(block, i));
+        if (block.open[i]) replay[i] = work.cost->replay(blocks_.cell_of(block, i));
     std::array<ShotSums, block_cells> sums;
     work.worth->over_block(option, option.*balls, block.first_cell, action.turn, replay.data(), sums);
     Costs result{};
     for (std::size_t i = 0; i < block_cells; ++i)
-        if (block.open[i]) result[i] = work.cost->of(sums[i], block.stance, cell_of(block, i));
+        if (block.open[i]) result[i] = work.cost->of(sums[i], block.stance, blocks_.cell_of(block, i));
     return result;
 }
 
 void FieldSolver::choose(Work& work) {
     std::vector<Action> shots;
-    for (std::size_t index = 0; index < blocks_.size(); ++index) {
-        const Block& block = blocks_[index];
+    for (std::size_t index = 0; index < blocks_.all().size(); ++index) {
+        const Block& block = blocks_.all()[index];
         if (index % blocks_between_drops == 0) work.worth->refresh();
         const LargeBlock& large = large_[static_cast<std::size_t>(block.large)];
         shots.clear();
@@ -291,7 +219,7 @@ void FieldSolver::choose(Work& work) {
                     try_shot(work, block, action, &ShotOption::choice_set, choice);
             if (choice.whole.action == whole.action) break;
         }
-        take(work, block, most_chosen(block, choice, most_valued));
+        take(work, block, most_chosen(block, choice, most_valued(double{block.left_m})));
         work.exposed[index] = exposure(work, block);
     }
     end_sweep(work);
@@ -343,9 +271,9 @@ void FieldSolver::take(Work& work, const Block& block, std::span<const Action> s
     double most = 0.0;
     for (std::size_t i = 0; i < block_cells; ++i) {
         if (!block.open[i]) continue;
-        most = std::max(most, double{std::abs(best[i].cost - work.layer.cost[static_cast<std::size_t>(cell_of(block, i))])});
-        work.layer.action[static_cast<std::size_t>(cell_of(block, i))] = best[i].action;
-        update(work, cell_of(block, i), best[i].cost);
+        most = std::max(most, double{std::abs(best[i].cost - work.layer.cost[static_cast<std::size_t>(blocks_.cell_of(block, i))])});
+        work.layer.action[static_cast<std::size_t>(blocks_.cell_of(block, i))] = best[i].action;
+        update(work, blocks_.cell_of(block, i), best[i].cost);
     }
     work.changes[static_cast<std::size_t>(block.square)] += most;
 }
@@ -354,7 +282,7 @@ std::vector<Action> FieldSolver::shots_of(const Work& work, const Block& block) 
     std::vector<Action> shots;
     for (std::size_t i = 0; i < block_cells; ++i) {
         if (!block.open[i]) continue;
-        const Action action = work.layer.action[static_cast<std::size_t>(cell_of(block, i))];
+        const Action action = work.layer.action[static_cast<std::size_t>(blocks_.cell_of(block, i))];
         if (std::ranges::find(shots, action) == shots.end()) shots.push_back(action);
     }
     return shots;
@@ -367,7 +295,7 @@ double FieldSolver::exposure(Work& work, const Block& block) const {
     const Action action = work.layer.action[static_cast<std::size_t>(block.middle)];
     const ShotOption& option = work.search->option(block.middle, action);
     work.worth->follow(option, option.choice_set, block.middle, action.turn, [&](int at, int, float share) {
-        sum += double{share} * work.changes[static_cast<std::size_t>(square_of(at))];
+        sum += double{share} * work.changes[static_cast<std::size_t>(blocks_.square_of(at))];
     });
     return sum;
 }
@@ -377,13 +305,13 @@ double FieldSolver::value_again(Work& work, const Block& block) const {
     for (const Action& action : shots_of(work, block)) {
         const Costs cost = costs(work, block, action, &ShotOption::value_set);
         for (std::size_t i = 0; i < block_cells; ++i)
-            if (block.open[i] && work.layer.action[static_cast<std::size_t>(cell_of(block, i))] == action)
+            if (block.open[i] && work.layer.action[static_cast<std::size_t>(blocks_.cell_of(block, i))] == action)
                 now[i] = cost[i];
     }
     double most = 0.0;
     for (std::size_t i = 0; i < block_cells; ++i) {
         if (!block.open[i]) continue;
-        const int cell = cell_of(block, i);
+        const int cell = blocks_.cell_of(block, i);
         most = std::max(most, double{std::abs(now[i] - work.layer.cost[static_cast<std::size_t>(cell)])});
         update(work, cell, now[i]);
     }
@@ -395,8 +323,8 @@ double FieldSolver::value_again(Work& work, const Block& block) const {
 void FieldSolver::settle(Work& work, SolveRecord& record) {
     do {
         record.residual = 0.0;
-        for (std::size_t index = 0; index < blocks_.size(); ++index) {
-            const Block& block = blocks_[index];
+        for (std::size_t index = 0; index < blocks_.all().size(); ++index) {
+            const Block& block = blocks_.all()[index];
             if (index % blocks_between_drops == 0) work.worth->refresh();
             const double exposed = exposure(work, block);
             if (exposed - work.exposed[index] < skipped_share * ground_.residual) continue;
@@ -423,7 +351,7 @@ FieldLayer FieldSolver::strokes(SolveRecord& record) {
     choose(work);
     settle(work, record);
     record.look_ups += work.worth->looked_up();
-    record.cells = open_cells_;
+    record.cells = blocks_.open_cells();
     return std::move(work.layer);
 }
 

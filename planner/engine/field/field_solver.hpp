@@ -10,13 +10,13 @@
 
 #include <array>
 #include <limits>
-#include <map>
 #include <span>
 #include <vector>
 
 #include "planner/engine/field/action_search.hpp"
 #include "planner/engine/field/golfer_aim.hpp"
 #include "planner/engine/field/hole_out.hpp"
+#include "planner/engine/field/solver_blocks.hpp"
 
 namespace landwidth {
 
@@ -49,28 +49,11 @@ class FieldSolver {
     static void drop_the_lost(const SolverGround& ground, ShotWorth& worth, const FieldLayer& after,
                               Continuation& next);
   private:
-    // The open cells of one stance in a square of the grid.
-    struct Block {
-        int first_cell;  // of the square
-        Stance stance;
-        std::array<bool, block_cells> open;
-        int middle;  // one of its cells
-        int large;   // index of the larger block it belongs to
-        int square;  // number of the square, row by row
-        float left_m;
-    };
-    // The cell that looks at everything for several blocks, and what it found.
-    struct LargeBlock {
-        int cell;
-        std::vector<int> cells;     // all of its blocks
-        std::vector<Action> found;  // best first
-        std::array<int, 4> beside;  // of the same stance; -1: none
-    };
+    using Block = SolverBlock;
+    using LargeBlock = LargeSolverBlock;
     struct Work;
     using Costs = std::array<float, block_cells>;
 
-    void make_blocks();
-    void make_large_blocks();
     void start(Work& work, const GolferAim& aim, int used) const;
     void look_at_everything(Work& work);
     void choose(Work& work);
@@ -86,22 +69,15 @@ class FieldSolver {
     std::vector<Action> most_chosen(const Block& block, const Choice& choice, std::size_t most) const;
     void take(Work& work, const Block& block, std::span<const Action> shots) const;
     std::vector<Action> shots_of(const Work& work, const Block& block) const;
-    int cell_of(const Block& block, std::size_t index) const {
-        return block.first_cell + static_cast<int>(index) / block_side * ground_.grid.columns() +
-               static_cast<int>(index) % block_side;
-    }
     void update(Work& work, int cell, float cost) const;
     double exposure(Work& work, const Block& block) const;
     double value_again(Work& work, const Block& block) const;
-    int square_of(int cell) const;
-    int squares_across() const { return ground_.grid.columns() / block_side; }
     double mean_on_green(int cell, const GolferAim& aim, int used) const;
     void end_sweep(Work& work) const;
 
     SolverGround ground_;
-    int open_cells_ = 0;
-    std::vector<Block> blocks_;  // nearest to the hole first
-    std::vector<LargeBlock> large_;
+    SolverBlocks blocks_;
+    std::vector<LargeBlock> large_;  // with what they find
     std::vector<int> relief_squares_;  // with cells whose balls are dropped elsewhere
 };
 

@@ -30,13 +30,10 @@ double run_share(Lie lie, const EngineAssumptions& a) {
     return 0.0;
 }
 
-bool is_in_play(Lie lie) {
-    return !is_penalty_area(lie) && lie != Lie::out_of_bounds;
-}
-
 class Path {
   public:
-    Path(const PersonalField& field, const LieRaster& lies) : field_(field), lies_(lies), left_(field.left()) {}
+    Path(const PersonalField& field, int par, const LieRaster& lies)
+        : field_(field), par_(par), lies_(lies), left_(field.left()) {}
 
     std::vector<PlannedShot> follow(Point from, Lie lie) {
         std::vector<PlannedShot> shots;
@@ -84,9 +81,9 @@ class Path {
                             .leave = leave,
                             .leave_lie = lies_.at(leave),
                             .leave_m = left_.from(leave),
-                            .cost = field_.worth(from, lie, used).cost,
+                            .aim_value = field_.aim().value(field_.worth(from, lie, used).cost),
                             .alternative = {}};
-        if (planned.purpose == ShotPurpose::to_the_green || planned.purpose == ShotPurpose::lay_up)
+        if ((planned.purpose == ShotPurpose::to_the_green && par_ >= 5) || planned.purpose == ShotPurpose::lay_up)
             planned.alternative = alternative(cell, action, planned.purpose, search);
         return planned;
     }
@@ -118,6 +115,7 @@ class Path {
     }
 
     const PersonalField& field_;
+    int par_;
     const LieRaster& lies_;
     const DistanceLeft& left_;
 };
@@ -136,8 +134,9 @@ Point usual_rest(Point landing, Point direction, const ShotPattern& pattern, con
     return rest;
 }
 
-std::vector<PlannedShot> next_shots(const PersonalField& field, Point from, Lie lie, const LieRaster& lies) {
-    return Path(field, lies).follow(from, lie);
+std::vector<PlannedShot> next_shots(const PersonalField& field, int par, Point from, Lie lie,
+                                    const LieRaster& lies) {
+    return Path(field, par, lies).follow(from, lie);
 }
 
 }  // namespace landwidth

@@ -13,10 +13,6 @@ namespace {
 // Cells of the same lie are looked for this far around a place that the grid reads otherwise.
 constexpr int nearby_cells = 3;
 
-bool is_in_play(Lie lie) {
-    return !is_penalty_area(lie) && lie != Lie::out_of_bounds;
-}
-
 double low_reach(const GolferGame& game) {
     double reach = 0.0;
     for (const Stance stance : all_stances)
@@ -67,7 +63,8 @@ SolverGround PersonalField::solver_ground(DropPlaces& drops) const {
 void PersonalField::solve_layers(FieldSolver& solver) {
     hopeless_.cost.assign(static_cast<std::size_t>(grid_.cells()), 0.0F);
     layers_.resize(static_cast<std::size_t>(std::max(0, aim_.hopeless_from())));
-    for (int used = aim_.hopeless_from() - 1; used >= 0; --used)
+    // Before the tee shot nothing is asked of the grid.
+    for (int used = aim_.hopeless_from() - 1; used >= 1; --used)
         layers_[static_cast<std::size_t>(used)] =
             solver.layer(aim_, used, {nullptr, &layer(used + 1), &layer(used + 2), &layer(used + 3)}, record_);
 }
@@ -123,16 +120,16 @@ float PersonalField::cost_near(Point place, Lie lie, const FieldLayer& layer) co
     const float cost = layer.cost[static_cast<std::size_t>(cell)];
     const Lie other = grid_.lie(cell);
     if (other == lie) return cost;
-    if (!aim_.is_strokes()) return is_penalty_area(other) || other == Lie::out_of_bounds ? 0.0F : cost;
+    if (!aim_.is_strokes()) return is_in_play(other) ? cost : 0.0F;
     // A patch smaller than the grid sees: the table tells one lie from another.
     const double left = left_.from(place);
     const double of_table = game_.table().strokes(lie, left);
-    if (is_penalty_area(other) || other == Lie::out_of_bounds) return static_cast<float>(of_table);
+    if (!is_in_play(other)) return static_cast<float>(of_table);
     return cost + static_cast<float>(of_table - game_.table().strokes(other, left));
 }
 
 StrokesField::Worth PersonalField::worth(Point place, Lie lie, int used) const {
-    if (is_penalty_area(lie) || lie == Lie::out_of_bounds)
+    if (!is_in_play(lie))
         throw std::logic_error("a ball out of play has no strokes of its own");
     const double left = left_.from(place);
     const double straight = distance(place, line_.pin());

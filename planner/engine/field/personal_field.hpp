@@ -41,6 +41,7 @@ class PersonalField final : public StrokesField {
                   const GolferAim& aim);
     ~PersonalField() override;
 
+    // On other aims than strokes: used >= 1.
     Worth worth(Point place, Lie lie, int used) const override;
 
     const PlayGrid& grid() const { return grid_; }

@@ -120,7 +120,7 @@ void PlayGrid::find_outside(const Hole& hole, double reach_m) {
             const int candidate = cell_at(foot + (out - back) * unit(place - foot));
             if (!is_inside(candidate)) continue;
             const Lie there = lie(candidate);
-            if (in_play < 0 && !is_penalty_area(there) && there != Lie::out_of_bounds) in_play = candidate;
+            if (in_play < 0 && is_in_play(there)) in_play = candidate;
             if (there == lie(cell)) stands_for = candidate;
             if (in_play >= 0 && out - back < reach_m - most_back_m) break;
         }
@@ -200,7 +200,7 @@ void PlayGrid::find_traps(int furthest) {
                 const int from_row = row - offset.row;
                 if (from_column < 0 || from_row < 0 || from_column >= columns_ || from_row >= rows_) break;
                 const int from = from_row * columns_ + from_column;
-                // Beyond another trap that one takes the ball first.
+                // A ball there is in a trap already.
                 if (k > 0 && is_trap(lie(from))) continue;
                 lower_trap(direction, from, static_cast<unsigned>(k));
             }

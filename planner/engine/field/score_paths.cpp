@@ -7,10 +7,11 @@ namespace landwidth {
 namespace {
 
 // Scores from here on are one entry; so late the mass left is nothing a golfer would see.
-constexpr int most_strokes = 20;
+constexpr int most_strokes = 40;
 constexpr double negligible_mass = 1e-8;
+constexpr double gathered_mass = 2e-5;
 // Cells with less are many, and fewer balls from each do.
-constexpr double tiny_mass = 1e-5, small_mass = 1e-3;
+constexpr double tiny_mass = 1e-5, small_mass = 3e-4;
 
 }  // namespace
 
@@ -81,7 +82,7 @@ void ScorePaths::play(int used, int cell, double mass) {
     const PlayGrid& grid = field_.grid();
     const Lie here = grid.lie(cell);
     // No cell in play anywhere near: a place the grid cannot see. The table's mean stands for its strokes.
-    if (is_penalty_area(here) || here == Lie::out_of_bounds) {
+    if (!is_in_play(here)) {
         finish(lost_in_the_grid(cell), used, mass);
         return;
     }
@@ -134,6 +135,22 @@ void ScorePaths::play(int used, int cell, double mass) {
     });
 }
 
+// Small masses of a block and lie are played from one of its cells: thousands of cells that hardly a ball visits
+// are not worth a full look each.
+void ScorePaths::gather(Wave& wave) const {
+    const PlayGrid& grid = field_.grid();
+    std::map<std::pair<int, Lie>, int> first;
+    for (const int cell : wave.cells) {
+        float& mass = wave.mass[static_cast<std::size_t>(cell)];
+        if (double{mass} >= gathered_mass) continue;
+        const int block = cell / grid.columns() / block_side * grid.columns() + cell % grid.columns() / block_side;
+        const int there = first.try_emplace({block, grid.lie(cell)}, cell).first->second;
+        if (there == cell) continue;
+        wave.mass[static_cast<std::size_t>(there)] += mass;
+        mass = 0.0F;
+    }
+}
+
 ScoreDistribution ScorePaths::from(std::span<const NextPlace> places) {
     shares_.assign(most_strokes + 1, 0.0);
     waves_.clear();
@@ -146,6 +163,7 @@ ScoreDistribution ScorePaths::from(std::span<const NextPlace> places) {
             add(next.used, field_.cell_of(next.place, next.lie), next.share);
     }
     for (int used = 0; used < static_cast<int>(waves_.size()); ++used) {
+        gather(wave(used));
         for (std::size_t i = 0; i < wave(used).cells.size(); ++i) {
             const int cell = wave(used).cells[i];
             const double mass = double{wave(used).mass[static_cast<std::size_t>(cell)]};

@@ -29,6 +29,7 @@ class ScorePaths {
         std::vector<int> cells;
     };
     Wave& wave(int used);
+    void gather(Wave& wave) const;
     void add(int used, int cell, double mass);
     void finish(const CloseShares& shares, int used, double mass);
     void play(int used, int cell, double mass);

@@ -60,7 +60,8 @@ BallWalk::Rest BallWalk::rest(const ShotOption& option, Point from, Point aim, C
     const Lie landed = lie_at(landing);
     if (landed != Lie::trees) {
         const double behind = woods_within(landing, -1.0 * way, reach);
-        if (behind >= 0.0 && random.uniform() < constants_.trees_stop_share) return {landing - behind * way, way};
+        if (behind >= 0.0 && random.uniform() < constants_.trees_stop_share)
+            return {landing - behind * way, way};
     }
     const double run = run_m(option, landed);
     const double step = walk_step * grid_.step_m();
@@ -72,7 +73,8 @@ BallWalk::Rest BallWalk::rest(const ShotOption& option, Point from, Point aim, C
 int BallWalk::drop_cell(int crossing, Lie colour, int used) {
     // Costs after the drop differ by the strokes used, the cheapest place for strokes alone does not.
     const bool keep = field_.aim().is_strokes();
-    if (const auto known = drops_.find({crossing, colour}); keep && known != drops_.end()) return known->second;
+    if (const auto known = drops_.find({crossing, colour}); keep && known != drops_.end())
+        return known->second;
     const Point from = grid_.centre(crossing);
     const Point pin = grid_.pin();
     int best = -1;

@@ -1,6 +1,6 @@
 // Balls played one by one over the lies of a solved grid, by the rules as golfers know them: drawn at random,
-// walked along their own straight way in small steps, dropped where a search over all legal places says. Knows
-// nothing of the engine's ball sets, its directions of travel or its tables of what a ball meets.
+// walked along their own straight way in small steps, dropped where a search over all legal places says.
+// Knows nothing of the engine's ball sets, its directions of travel or its tables of what a ball meets.
 #pragma once
 
 #include <map>

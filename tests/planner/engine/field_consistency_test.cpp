@@ -1,5 +1,5 @@
-// The solved field satisfies its own equation: what a cell costs is one stroke and, in the mean of ten million
-// balls played one by one under the policy, what the place costs where the next stroke is played.
+// The solved field satisfies its own equation: what a cell costs is one stroke and, in the mean of ten
+// million balls played one by one under the policy, what the place costs where the next stroke is played.
 #include <cmath>
 #include <thread>
 

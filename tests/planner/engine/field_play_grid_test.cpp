@@ -1,9 +1,8 @@
 // The grid against plain walks over its cells.
-#include "planner/engine/field/play_grid.hpp"
-
 #include <algorithm>
 #include <numbers>
 
+#include "planner/engine/field/play_grid.hpp"
 #include "tests/catch.hpp"
 #include "tests/planner/engine/solved_hole.hpp"
 
@@ -36,7 +35,8 @@ int opposite(int direction) {
 
 // Steps to the first cell of a kind on the way from a cell, 63 when there is none on it.
 int walked(const PlayGrid& grid, int cell, int direction, int first, double reach, const auto& is_it) {
-    for (int k = first; k < std::min(PlayGrid::far_away, static_cast<int>(std::ceil(reach / step_m)) + 1); ++k)
+    for (int k = first; k < std::min(PlayGrid::far_away, static_cast<int>(std::ceil(reach / step_m)) + 1);
+         ++k)
         if (is_it(grid.lie(grid.moved(cell, direction, k)))) return k;
     return PlayGrid::far_away;
 }
@@ -90,10 +90,10 @@ TEST_CASE("moves of a direction and back end where they began", "[grid]") {
             const int there = grid.moved(middle, direction, steps);
             CHECK(grid.moved(there, opposite(direction), steps) == middle);
             CHECK(there == middle + grid.stride(direction, steps));
-            const double off = distance(grid.centre(there),
-                                        grid.centre(middle) + steps * step_m *
-                                                                  along_bearing(grid.bearing_of(
-                                                                      direction * turns_per_direction)));
+            const double off = distance(
+                grid.centre(there),
+                grid.centre(middle) +
+                    steps * step_m * along_bearing(grid.bearing_of(direction * turns_per_direction)));
             CHECK(off <= step_m * std::sqrt(0.5) + 1e-6);
         }
 }

@@ -14,7 +14,8 @@ using namespace landwidth::fixture;
 namespace {
 
 constexpr int cells_a_hole = 200;
-// Every action is looked at with the first set; the best of them, and the policy's own, measured with the second.
+// Every action is looked at with the first set; the best of them, and the policy's own, measured with the
+// second.
 constexpr int search_log2_balls = 9;
 constexpr int measure_log2_balls = 13;
 constexpr std::size_t measured_actions = 16;
@@ -48,8 +49,10 @@ class BruteForce {
         for (const Stance stance : all_stances)
             for (const ShotOption& option : solved.game.menu().options(stance)) {
                 Sets& sets = sets_[static_cast<std::size_t>(stance)].emplace_back();
-                sets.search = balls_of(option.pattern, search_log2_balls, search_replicate, solved.grid().step_m());
-                sets.measure = balls_of(option.pattern, measure_log2_balls, measure_replicate, solved.grid().step_m());
+                sets.search =
+                    balls_of(option.pattern, search_log2_balls, search_replicate, solved.grid().step_m());
+                sets.measure =
+                    balls_of(option.pattern, measure_log2_balls, measure_replicate, solved.grid().step_m());
             }
     }
 
@@ -73,8 +76,8 @@ class BruteForce {
             least = cost_of_it;
             best = it->second;
         }
-        return {own - least, words(cell, policy) + " costs " + std::to_string(own) + ", " + words(cell, best) +
-                                 " costs " + std::to_string(least)};
+        return {own - least, words(cell, policy) + " costs " + std::to_string(own) + ", " +
+                                 words(cell, best) + " costs " + std::to_string(least)};
     }
 
   private:
@@ -85,13 +88,15 @@ class BruteForce {
 
     float cost(int cell, Action action, BallSet Sets::*balls) {
         const ShotOption& option = evaluator_->search().option(cell, action);
-        const Sets& sets = sets_[static_cast<std::size_t>(stance(cell))][static_cast<std::size_t>(action.option)];
+        const Sets& sets =
+            sets_[static_cast<std::size_t>(stance(cell))][static_cast<std::size_t>(action.option)];
         const ShotCost& cost = evaluator_->cost();
-        return cost.of(evaluator_->worth().of(option, sets.*balls, cell, action.turn, cost.replay(cell)), stance(cell),
-                       cell);
+        return cost.of(evaluator_->worth().of(option, sets.*balls, cell, action.turn, cost.replay(cell)),
+                       stance(cell), cell);
     }
 
-    // A degree apart: within 40 degrees of the pin and of the points of the line ahead; all round out of trees.
+    // A degree apart: within 40 degrees of the pin and of the points of the line ahead; all round out of
+    // trees.
     std::vector<int> aims(int cell) const {
         const Point here = solved_.grid().centre(cell);
         const LineOfPlay& line = solved_.hole.line;
@@ -103,7 +108,8 @@ class BruteForce {
         for (int degree = 0; degree < 360; ++degree) {
             const double bearing = degree * radians_per_degree;
             const bool near = std::ranges::any_of(targets, [&](Point target) {
-                const double aside = std::remainder(bearing - plane_bearing(target - here), 2.0 * std::numbers::pi);
+                const double aside =
+                    std::remainder(bearing - plane_bearing(target - here), 2.0 * std::numbers::pi);
                 return std::abs(aside) <= 40.0 * radians_per_degree;
             });
             if (near || stance(cell) == Stance::trees) turns.push_back(solved_.grid().turn_of(bearing));
@@ -114,11 +120,11 @@ class BruteForce {
     std::string words(int cell, Action action) const {
         const ShotOption& option = evaluator_->search().option(cell, action);
         const Point to_pin = solved_.grid().pin() - solved_.grid().centre(cell);
-        const double aside =
-            std::remainder(solved_.grid().bearing_of(action.turn) - plane_bearing(to_pin), 2.0 * std::numbers::pi);
+        const double aside = std::remainder(solved_.grid().bearing_of(action.turn) - plane_bearing(to_pin),
+                                            2.0 * std::numbers::pi);
         return std::string(lie_name(solved_.grid().lie(cell))) + ", " +
-               std::to_string(std::lround(to_yards(length(to_pin)))) + " yd: " +
-               std::to_string(std::lround(to_yards(option.total_m))) + " yd at " +
+               std::to_string(std::lround(to_yards(length(to_pin)))) +
+               " yd: " + std::to_string(std::lround(to_yards(option.total_m))) + " yd at " +
                std::to_string(std::lround(aside / radians_per_degree)) + " deg";
     }
 
@@ -143,8 +149,8 @@ void check_no_better_action(const HoleParts& parts) {
         CHECK(gain.strokes <= 0.01);
     }
     std::ranges::sort(gains);
-    WARN("gains: largest " << gains.back() << ", 95th percentile " << gains[gains.size() * 95 / 100] << ", median "
-                           << gains[gains.size() / 2]);
+    WARN("gains: largest " << gains.back() << ", 95th percentile " << gains[gains.size() * 95 / 100]
+                           << ", median " << gains[gains.size() / 2]);
 }
 
 }  // namespace

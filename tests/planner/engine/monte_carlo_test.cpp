@@ -26,7 +26,8 @@ constexpr int balls_per_thread = 2'000'000;
 class Simulation {
   public:
     // woods: all trees of the hole.
-    Simulation(const Hole& hole, std::span<const Box> woods, const ShotPattern& pattern, double aim, double tee_value)
+    Simulation(const Hole& hole, std::span<const Box> woods, const ShotPattern& pattern, double aim,
+               double tee_value)
         : hole_(hole),
           woods_(woods),
           pattern_(pattern),
@@ -111,12 +112,13 @@ class Simulation {
             stretch.to = std::min(stretch.to, std::max(one, other));
             return stretch.from < stretch.to;
         };
-        const bool meets = cut(box.min.x, box.max.x, tee.x, direction.x) && cut(box.min.y, box.max.y, tee.y, direction.y);
+        const bool meets =
+            cut(box.min.x, box.max.x, tee.x, direction.x) && cut(box.min.y, box.max.y, tee.y, direction.y);
         return meets ? std::optional(stretch) : std::nullopt;
     }
 
-    // Where woods stop the ball, if they do: the first ones on its way while it is low, or those nearest behind the
-    // place where it comes down.
+    // Where woods stop the ball, if they do: the first ones on its way while it is low, or those nearest
+    // behind the place where it comes down.
     std::optional<Point> stopped_at(Point landed, std::mt19937_64& random) const {
         const Point tee = hole_.line.tee();
         const double carry = distance(tee, landed);
@@ -133,7 +135,8 @@ class Simulation {
         std::uniform_real_distribution<double> uniform;
         if (first <= reach && uniform(random) < constants_.trees_stop_share)
             return tee + (first + just_inside_m) * direction;
-        if (last < carry && last > 0.0 && carry - last <= reach && uniform(random) < constants_.trees_stop_share)
+        if (last < carry && last > 0.0 && carry - last <= reach &&
+            uniform(random) < constants_.trees_stop_share)
             return tee + (last - just_inside_m) * direction;
         return std::nullopt;
     }
@@ -196,7 +199,8 @@ void check_against_simulation(const HoleParts& parts, const Golfer& golfer, cons
     const PlanRequest request{.field = FieldKind::published};
     const HolePlan plan = plan_round(course_of({hole}), golfer, request).holes.front();
     const TeeChoice& best = plan.choices.front();
-    const Simulation simulation(hole, woods, *golfer.clubs[best.club].pattern, best.aim, best.expected_strokes);
+    const Simulation simulation(hole, woods, *golfer.clubs[best.club].pattern, best.aim,
+                                best.expected_strokes);
     CHECK_THAT(best.expected_strokes, WithinAbs(simulation.mean_strokes(), 0.003));
 }
 

@@ -9,9 +9,8 @@ Golfer uneven_golfer() {
         pattern.usual.correlation = -0.25;
         pattern.usual.centre.side_m = yd(2, 0).x;
         pattern.tail_dof = 7.0;
-        pattern.mishit = Mishit{
-            0.06,
-            {{0.7 * pattern.usual.centre.carry_m, yd(5, 0).x}, yd(20, 0).x, yd(22, 0).x, 0.0}};
+        pattern.mishit =
+            Mishit{0.06, {{0.7 * pattern.usual.centre.carry_m, yd(5, 0).x}, yd(20, 0).x, yd(22, 0).x, 0.0}};
     }
     return golfer;
 }

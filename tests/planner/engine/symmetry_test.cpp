@@ -58,8 +58,8 @@ void check_alike(const HolePlan& a, const HolePlan& b, double sign, double turn,
 
 TEST_CASE("mirror a hole and the golfer: the plan mirrors", "[symmetry]") {
     const HoleParts parts = eventful_hole();
-    // Cells of the grid lie the same in the mirror, the blocks in which they are solved do not: measured up to
-    // 0.0037.
+    // Cells of the grid lie the same in the mirror, the blocks in which they are solved do not: measured up
+    // to 0.0037.
     check_alike(planned(parts, slicer()), planned(mirrored(parts), mirrored(slicer())), -1.0, 0.0, 0.005);
 }
 
