@@ -109,9 +109,9 @@ Scatter scatter_for(double handicap_index) {
     const double direction_slope =
         (ninety_shooter_direction_sd_deg - tour_direction_sd_deg) / (ninety_shooter_index - tour_index);
     // All assumptions but the direction, growing with the handicap. Their form, a t for the usual shot and a
-    // part of its own for mishits, follows S. Ko, thesis, Columbia 2012, and M. Broadie and S. Ko 2009. How fast
-    // mishits grow is set so that rounds come near the course rating of standard golfers, and 20 yd of length
-    // near its published worth to a high handicap; see tests/published/field_published.cpp.
+    // part of its own for mishits, follows S. Ko, thesis, Columbia 2012, and M. Broadie and S. Ko 2009. How
+    // fast mishits grow is set so that rounds come near the course rating of standard golfers, and 20 yd of
+    // length near its published worth to a high handicap; see tests/published/field_published.cpp.
     return {.direction_sd_deg =
                 std::min(tour_direction_sd_deg + direction_slope * from_tour, widest_direction_sd_deg),
             .carry_sd_share = std::min(0.04 + 0.0015 * from_tour, 0.12),

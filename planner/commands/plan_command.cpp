@@ -43,14 +43,16 @@ void PlanCommand::setup(CLI::App& app) {
     course_.setup(app);
     app.add_option("PROFILE", profile_, "the golfer: a profile file (landwidth profile new makes one)")
         ->required();
-    app.add_option("--field", field_,
-                   "what a place on the hole is worth: personal (solved for the golfer's own clubs) or published "
-                   "(the tour table with a handicap adjustment)")
+    app.add_option(
+           "--field", field_,
+           "what a place on the hole is worth: personal (solved for the golfer's own clubs) or published "
+           "(the tour table with a handicap adjustment)")
         ->type_name("FIELD")
         ->check(CLI::IsMember({"personal", "published"}).description(""))
         ->capture_default_str();
-    app.add_option("--aim-for", aim_for_,
-                   "what the golfer wants: strokes (the fewest), stableford (points), par-or-better (its chance)")
+    app.add_option(
+           "--aim-for", aim_for_,
+           "what the golfer wants: strokes (the fewest), stableford (points), par-or-better (its chance)")
         ->type_name("AIM")
         ->check(CLI::IsMember({"strokes", "stableford", "par-or-better"}).description(""))
         ->capture_default_str();
@@ -80,7 +82,8 @@ int PlanCommand::run(std::ostream& out, std::ostream& err) {
                                                     : AimFor::strokes;
     if (request.field == FieldKind::published && request.aim_for != AimFor::strokes)
         throw UsageError(fmt::format(
-            "--aim-for {}: the published table knows mean strokes alone; leave out --field published", aim_for_));
+            "--aim-for {}: the published table knows mean strokes alone; leave out --field published",
+            aim_for_));
     request.cost_maps = output_.format() == "html";
 
     const ProfileReading profile = read_profile(profile_);

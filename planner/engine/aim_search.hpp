@@ -2,9 +2,9 @@
 //
 // First every aim of a coarse fan with few shots, then the surroundings of each club's best aims ray by ray
 // with more, then the best aim of each club with independent replicates. Stroke and distance refers back to
-// the tee. For strokes the value V of the tee solves V = min over clubs and aims of (cost + replay (2 + V)): for
-// a fixed shot that is linear, so V is the least of the shots' own solutions, exactly (Outcome::solved). Other
-// aims depend on the strokes used, and what playing again costs is given.
+// the tee. For strokes the value V of the tee solves V = min over clubs and aims of (cost + replay (2 + V)):
+// for a fixed shot that is linear, so V is the least of the shots' own solutions, exactly (Outcome::solved).
+// Other aims depend on the strokes used, and what playing again costs is given.
 #pragma once
 
 #include <optional>

@@ -50,7 +50,8 @@ constexpr std::string_view rating =
     "memory); the difference by hole";
 
 constexpr std::string_view lie_source =
-    "assumption, set so that the tour preset comes near the gaps between the columns of M. Broadie, Interfaces "
+    "assumption, set so that the tour preset comes near the gaps between the columns of M. Broadie, "
+    "Interfaces "
     "42(2), 2012, table 9";
 
 #define IN(group, name) [](Assumptions& a) -> double& { return a.group.name; }
@@ -124,16 +125,19 @@ const std::array constants{
     Constant{"fan_angle_step", 0.15, deg, 0.02, 2.0, IN(engine, fan_angle_step_rad),
              "angle between the rays of the tee fan, and the finest step of the aim", assumption},
 
-    Constant{"field_step", 2.0, yd, 0.25, 10.0, IN(engine, field_step_m),
-             "cell of the grid on which the golfer's own field is solved; tests/benchmarks measure what it costs",
-             assumption},
-    Constant{"field_reach", 85.0, yd, 40.0, 500.0, IN(engine, field_reach_m),
-             "how far from the line of play places are valued; balls beyond count as on the nearest place inside",
-             assumption},
+    Constant{
+        "field_step", 2.0, yd, 0.25, 10.0, IN(engine, field_step_m),
+        "cell of the grid on which the golfer's own field is solved; tests/benchmarks measure what it costs",
+        assumption},
+    Constant{
+        "field_reach", 70.0, yd, 40.0, 500.0, IN(engine, field_reach_m),
+        "how far from the line of play places are valued; balls beyond count as on the nearest place inside",
+        assumption},
     Constant{"short_game_zone", 30.0, yd, 5.0, 60.0, IN(engine, short_game_zone_m),
              "distance to the hole within which strokes are those of the short game's table", assumption},
     Constant{"field_residual", 0.001, strokes, 1e-6, 0.1, IN(engine, field_residual),
-             "the field is solved when no place differs by more from what its own shot makes of it", assumption},
+             "the field is solved when no place differs by more from what its own shot makes of it",
+             assumption},
 
     Constant{"rough_carry_woods", 0.92, share, 0.3, 1.2, IN(engine, rough_carry_woods),
              "carry of woods and hybrids from rough, of the same from fairway", lie_source},
@@ -158,7 +162,8 @@ const std::array constants{
     Constant{"recovery_stuck_share", 0.30, share, 0.0, 0.9, IN(engine, recovery_stuck_share),
              "share of punches out of trees that hit timber and stay", lie_source},
     Constant{"low_flight_share", 0.15, share, 0.0, 0.5, IN(engine, low_flight_share),
-             "first and last share of its carry in which a ball is low enough for woods to stop it", assumption},
+             "first and last share of its carry in which a ball is low enough for woods to stop it",
+             assumption},
     Constant{"trees_stop_share", 0.5, share, 0.0, 1.0, IN(engine, trees_stop_share),
              "share of low balls that woods on their way stop", assumption},
 

@@ -31,8 +31,7 @@ double detour_from(Point place, const LineOfPlay& line) {
 
 }  // namespace
 
-DistanceLeft::DistanceLeft(const LineOfPlay& line, const Box& ground)
-    : pin_(line.pin()), ground_(ground) {
+DistanceLeft::DistanceLeft(const LineOfPlay& line, const Box& ground) : pin_(line.pin()), ground_(ground) {
     if (line.length() - distance(line.tee(), line.pin()) < negligible_detour_m) return;
     columns_ = static_cast<int>(std::ceil((ground.max.x - ground.min.x) / grid_step_m)) + 2;
     rows_ = static_cast<int>(std::ceil((ground.max.y - ground.min.y) / grid_step_m)) + 2;

@@ -35,8 +35,8 @@ struct EngineAssumptions {
     double lie_cell_m;
     double fan_ray_step_m;
     double fan_angle_step_rad;
-    // The golfer's own field: side of its cells, how far from the line of play places are valued, from where on
-    // strokes are read from the short game's table, and the residual at which the solution is taken.
+    // The golfer's own field: side of its cells, how far from the line of play places are valued, from where
+    // on strokes are read from the short game's table, and the residual at which the solution is taken.
     double field_step_m;
     double field_reach_m;
     double short_game_zone_m;

@@ -38,9 +38,9 @@ HoleStudy::HoleStudy(const Hole& hole, const Golfer& golfer, const GolferGame& g
       aim_(request.aim_for, hole.par, strokes_received),
       lies_(hole.lies, assumptions_.lie_cell_m),
       field_(made_field(game, request)),
-      fan_({lies_, *field_, hole.line.pin(), rules_.club_length_m, rules_.back_on_line_reach_m}, game.clearance(),
-           hole.line.tee(), forward_of(hole), field_->cost(hole.line.tee(), Lie::teeing_area, 2),
-           request.local_rule_e5, assumptions_),
+      fan_({lies_, *field_, hole.line.pin(), rules_.club_length_m, rules_.back_on_line_reach_m},
+           game.clearance(), hole.line.tee(), forward_of(hole),
+           field_->cost(hole.line.tee(), Lie::teeing_area, 2), request.local_rule_e5, assumptions_),
       marks_(hole) {
     if (personal_ != nullptr) paths_ = std::make_unique<ScorePaths>(*personal_);
 }
@@ -66,7 +66,8 @@ HoleStudy::Options HoleStudy::options() {
     return options;
 }
 
-TeeChoice HoleStudy::choice(const ClubShots& shots, const ShotPattern& pattern, double aim, double replay_cost) {
+TeeChoice HoleStudy::choice(const ClubShots& shots, const ShotPattern& pattern, double aim,
+                            double replay_cost) {
     const int ray = fan_.ray_near(aim);
     const AimedClub aimed = aimed_club(fan_, shots, ray, replay_cost);
     const Point along = along_bearing(fan_.bearing_of(ray));
@@ -132,7 +133,8 @@ std::vector<Caution> HoleStudy::cautions(const ClubShots& shots, int ray) const 
             const Point direction = along_bearing(fan_.bearing_of(ray + group.ray));
             for (std::uint32_t i = group.first; i < group.end; ++i) {
                 const FanShots::Shot& shot = shots.coarse.shots[i];
-                const Point landing = hole_.line.tee() + double{shot.row} * assumptions_.fan_ray_step_m * direction;
+                const Point landing =
+                    hole_.line.tee() + double{shot.row} * assumptions_.fan_ray_step_m * direction;
                 if (bounds.contains(landing) && surrounding.region.contains(landing))
                     share += double{shot.weight};
             }

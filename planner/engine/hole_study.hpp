@@ -30,12 +30,12 @@ class HoleStudy {
     };
     Options options();
 
-    // Everything about one club at one aim. `shots` may be of a club that is not in the bag; `club` is then only
-    // carried through. aim: plane bearing, taken to the nearest ray of the fan.
+    // Everything about one club at one aim. `shots` may be of a club that is not in the bag; `club` is then
+    // only carried through. aim: plane bearing, taken to the nearest ray of the fan.
     TeeChoice choice(const ClubShots& shots, const ShotPattern& pattern, double aim, double replay_cost);
 
-    // How likely each score is after a tee shot; empty with the published field. Slower than choice(), which has
-    // it on aims other than strokes alone.
+    // How likely each score is after a tee shot; empty with the published field. Slower than choice(), which
+    // has it on aims other than strokes alone.
     ScoreDistribution score(const ClubShots& shots, double aim);
 
     // Of the plan's usual ball after a tee shot; empty with the published field.

@@ -10,7 +10,7 @@ namespace landwidth {
 
 namespace {
 
-constexpr double table_step_m = 0.5;
+constexpr double table_step_m = 0.1;
 constexpr double table_reach_m = 1200.0;
 
 TourLie table_column(Lie lie) {

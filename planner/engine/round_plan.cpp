@@ -50,7 +50,8 @@ std::vector<std::string> plan_warnings(const Course& course, const Golfer& golfe
             "the committee has adopted it");
     if (request.aim_for == AimFor::stableford &&
         !std::ranges::all_of(course.holes, [](const Hole& hole) { return hole.stroke_index.has_value(); }))
-        warnings.push_back("not every hole has a stroke index on the map, so points count no handicap strokes");
+        warnings.push_back(
+            "not every hole has a stroke index on the map, so points count no handicap strokes");
     return warnings;
 }
 

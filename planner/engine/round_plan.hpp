@@ -43,8 +43,9 @@ struct Caution {
     double share;       // of balls that first land in it
 };
 
-// What the golfer wants of every hole: the fewest strokes on average, the most Stableford points (Rule 21.1, net
-// of the strokes the handicap gives where the map has a stroke index), or the best chance of par or better.
+// What the golfer wants of every hole: the fewest strokes on average, the most Stableford points (Rule 21.1,
+// net of the strokes the handicap gives where the map has a stroke index), or the best chance of par or
+// better.
 enum class AimFor { strokes, stableford, par_or_better };
 
 struct TeeChoice {
@@ -78,8 +79,8 @@ struct Verdict {
 struct HolePlan {
     std::vector<TeeChoice> choices;  // cheapest first, never empty
     Verdict verdict;
-    // After the verdict's tee shot came to rest where it usually does, to the green; empty on a par 3 and with
-    // the published field.
+    // After the verdict's tee shot came to rest where it usually does, to the green; empty on a par 3 and
+    // with the published field.
     std::vector<PlannedShot> next;
     std::optional<CostMap> cost_map;  // when asked for
     int strokes_received;             // by the handicap on this hole, for Stableford; else 0
@@ -96,8 +97,8 @@ struct RoundPlan {
     std::vector<HolePlan> holes;  // as in the course
     int par;
     double expected_strokes;
-    double aim_value;         // strokes or points of the round; for par_or_better the mean number of such holes
-    ScoreDistribution score;  // of the round, holes independent; empty with the published field
+    double aim_value;  // strokes or points of the round; for par_or_better the mean number of such holes
+    ScoreDistribution score;              // of the round, holes independent; empty with the published field
     std::optional<double> always_driver;  // in the units of aim_value
     std::optional<double> never_driver;
     Assumptions assumptions;

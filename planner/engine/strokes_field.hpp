@@ -23,8 +23,8 @@ class StrokesField {
         double distance_left_m;  // to the hole along the line of play
     };
     // With the ball at rest at `place` on `lie` and `used` strokes taken, penalties among them; used >= 0. A
-    // ball in a penalty area or out of bounds has no value of its own: std::logic_error (see relief.hpp). Safe
-    // to call from several threads.
+    // ball in a penalty area or out of bounds has no value of its own: std::logic_error (see relief.hpp).
+    // Safe to call from several threads.
     virtual Worth worth(Point place, Lie lie, int used) const = 0;
 
     double cost(Point place, Lie lie, int used) const { return worth(place, lie, used).cost; }

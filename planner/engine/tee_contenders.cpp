@@ -74,8 +74,9 @@ AimRange within_corridor(AimRange range, const Hole& hole, const TeeFan& fan, do
 
 }  // namespace
 
-std::vector<Contender> tee_contenders(const Hole& hole, const Golfer& golfer, const BagShots& bag, const TeeFan& fan,
-                                      double forward, const EngineAssumptions& assumptions) {
+std::vector<Contender> tee_contenders(const Hole& hole, const Golfer& golfer, const BagShots& bag,
+                                      const TeeFan& fan, double forward,
+                                      const EngineAssumptions& assumptions) {
     const AimRange range = aim_range(hole, fan, forward, bag.longest_total_m, assumptions);
     std::vector<Contender> contenders;
     for (const ClubShots* shots : sensible_clubs(hole, golfer, bag, assumptions)) {

@@ -9,7 +9,8 @@
 namespace landwidth {
 
 // Never empty. `forward`: the fan's own, see TeeFan.
-std::vector<Contender> tee_contenders(const Hole& hole, const Golfer& golfer, const BagShots& bag, const TeeFan& fan,
-                                      double forward, const EngineAssumptions& assumptions);
+std::vector<Contender> tee_contenders(const Hole& hole, const Golfer& golfer, const BagShots& bag,
+                                      const TeeFan& fan, double forward,
+                                      const EngineAssumptions& assumptions);
 
 }  // namespace landwidth

@@ -150,7 +150,9 @@ void TeeFan::extend_ray(Ray& ray, Point direction, int rows) const {
         const auto here = static_cast<std::uint16_t>(row);
         if (lie == Lie::trees && ray.first_woods == no_woods) ray.first_woods = here;
         ray.cells[static_cast<std::size_t>(row)].woods =
-            lie == Lie::trees ? here : row > 0 ? ray.cells[static_cast<std::size_t>(row - 1)].woods : no_woods;
+            lie == Lie::trees ? here
+            : row > 0         ? ray.cells[static_cast<std::size_t>(row - 1)].woods
+                              : no_woods;
         if (lie != Lie::out_of_bounds) ray.last_in_bounds = place;
     }
     end_run(rows);
@@ -276,7 +278,9 @@ std::vector<NextPlace> TeeFan::next_places(const FanShots& shots, int aim_ray) {
     for (const FanShots::OnRay& group : shots.rays) {
         const Ray& ray = ray_for(shots, group, aim_ray);
         const Point direction = along_bearing(bearing_of(aim_ray + group.ray));
-        const auto place_of = [&](int row) { return tee_ + (row + 0.5 - double{ray.phase}) * row_step_ * direction; };
+        const auto place_of = [&](int row) {
+            return tee_ + (row + 0.5 - double{ray.phase}) * row_step_ * direction;
+        };
         const auto rest = [&](int row, double weight) {
             const Cell& cell = ray.cells[static_cast<std::size_t>(row)];
             const double replay = double{cell.replay};

@@ -4,10 +4,10 @@
 // ran into and what the rules then cost depend on the landing place alone and are worked out once along every
 // ray. Rays are made when first asked for; a fan is for one thread.
 //
-// The cost of a shot is cost + replay x (cost of playing again): `replay` is the share of balls that come back
-// to the tee under stroke and distance (Rule 18.2). For strokes the cost of playing again is 2 + V, V the
-// value of the tee itself, and V is solved from that, not guessed: see aim_search.hpp. Woods near either end of
-// a ball's carry may stop it: flight_clearance.hpp.
+// The cost of a shot is cost + replay x (cost of playing again): `replay` is the share of balls that come
+// back to the tee under stroke and distance (Rule 18.2). For strokes the cost of playing again is 2 + V, V
+// the value of the tee itself, and V is solved from that, not guessed: see aim_search.hpp. Woods near either
+// end of a ball's carry may stop it: flight_clearance.hpp.
 #pragma once
 
 #include <array>

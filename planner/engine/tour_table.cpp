@@ -42,8 +42,8 @@ double on_line(Node a, Node b, double x) {
     return (1.0 - share) * a.y + share * b.y;
 }
 
-// One-putt shares: 99, 96, 88, 77, 50, 40, 23, 15, 7, 4, 3, 2 %; three-putt shares 2 % at 20 ft, 6 % at 32 ft,
-// 10 % at 40 ft, linear between and falling to none at 5 ft; 17 and 23 % at 50 and 60 ft from memory.
+// One-putt shares: 99, 96, 88, 77, 50, 40, 23, 15, 7, 4, 3, 2 %; three-putt shares 2 % at 20 ft, 6 % at 32
+// ft, 10 % at 40 ft, linear between and falling to none at 5 ft; 17 and 23 % at 50 and 60 ft from memory.
 struct PuttNode {
     double distance_ft, one, three;
 };

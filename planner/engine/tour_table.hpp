@@ -26,9 +26,9 @@ std::span<const TourRow> tour_table();
 // through the nearest two nodes is continued (assumption). Distance along the line of play, >= 0.
 double tour_strokes(TourLie lie, Yards distance);
 
-// Shares of tour players' putts from a distance in feet, >= 0, holed with the first and with the third putt; the
-// others take two. M. Broadie, Every Shot Counts, 2014 (three-putts at 50 and 60 ft from memory), linear between
-// the distances published; beyond 60 ft the last line is continued, up to all three-putts.
+// Shares of tour players' putts from a distance in feet, >= 0, holed with the first and with the third putt;
+// the others take two. M. Broadie, Every Shot Counts, 2014 (three-putts at 50 and 60 ft from memory), linear
+// between the distances published; beyond 60 ft the last line is continued, up to all three-putts.
 struct PuttShares {
     double one, three;
 };

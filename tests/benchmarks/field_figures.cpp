@@ -67,8 +67,8 @@ Round counted(const DemoGolfer& golfer, const GolferGame& game) {
     return round;
 }
 
-// As many bilinear look-ups in a raster of that size and nothing else, at the landing places of a shot from place
-// after place; returns seconds.
+// As many bilinear look-ups in a raster of that size and nothing else, at the landing places of a shot from
+// place after place; returns seconds.
 double bare_look_ups(const Round& round, const BallSet& balls) {
     const int columns = round.grid_columns;
     const int rows = round.grid_cells / columns;
@@ -86,12 +86,12 @@ double bare_look_ups(const Round& round, const BallSet& balls) {
                     const auto cosine = static_cast<float>(std::cos(turn));
                     float value = 0.0F;
                     for (std::size_t i = 0; i < balls.size(); ++i) {
-                        const float x = std::clamp(static_cast<float>(column) + balls.along[i] * sine +
-                                                       balls.right[i] * cosine,
-                                                   0.0F, static_cast<float>(columns) - 1.5F);
-                        const float y = std::clamp(static_cast<float>(row) + balls.along[i] * cosine -
-                                                       balls.right[i] * sine,
-                                                   0.0F, static_cast<float>(rows) - 1.5F);
+                        const float x = std::clamp(
+                            static_cast<float>(column) + balls.along[i] * sine + balls.right[i] * cosine,
+                            0.0F, static_cast<float>(columns) - 1.5F);
+                        const float y = std::clamp(
+                            static_cast<float>(row) + balls.along[i] * cosine - balls.right[i] * sine, 0.0F,
+                            static_cast<float>(rows) - 1.5F);
                         const int left = static_cast<int>(x);
                         const int below = static_cast<int>(y);
                         const float fx = x - static_cast<float>(left);
@@ -166,9 +166,8 @@ void print_steps(const DemoGolfer& golfer, const Hole& hole) {
         Solved one{step_yd, 0.0, 0.0, {}, 0};
         const LieRaster lies(hole.lies, request.assumptions.engine.lie_cell_m);
         std::unique_ptr<HoleStudy> study;
-        one.seconds = seconds([&] {
-            study = std::make_unique<HoleStudy>(hole, golfer.golfer, game, golfer.bag, request, 0);
-        });
+        one.seconds = seconds(
+            [&] { study = std::make_unique<HoleStudy>(hole, golfer.golfer, game, golfer.bag, request, 0); });
         one.cells = study->personal()->record().cells;
         one.tee = tee_cost(study->options().search.clubs, std::nullopt);
         for (double station = 0.0; station < hole.line.length(); station += 5.0)
@@ -191,10 +190,11 @@ void print_steps(const DemoGolfer& golfer, const Hole& hole) {
             squares += difference * difference / n;
             mean += difference / n;
         }
-        fmt::print("hole {:>2}, step {:.1f} yd: {:7d} cells, {:6.3f} s, {:4.1f} us a cell; from the tee {:+.4f}, "
-                   "places {:+.4f} mean, {:.4f} rms, {:.3f} at most\n",
-                   hole.ref, one.step_yd, one.cells, one.seconds, 1e6 * one.seconds / one.cells,
-                   one.tee - finest.tee, mean, std::sqrt(squares), most);
+        fmt::print(
+            "hole {:>2}, step {:.1f} yd: {:7d} cells, {:6.3f} s, {:4.1f} us a cell; from the tee {:+.4f}, "
+            "places {:+.4f} mean, {:.4f} rms, {:.3f} at most\n",
+            hole.ref, one.step_yd, one.cells, one.seconds, 1e6 * one.seconds / one.cells,
+            one.tee - finest.tee, mean, std::sqrt(squares), most);
     }
 }
 
@@ -217,11 +217,12 @@ void print_figures(std::size_t number) {
     const ShotOption& shot = game.menu().options(Stance::fairway)[2];
     const double bare = bare_look_ups(round, shot.value_set);
     fmt::print("{}: 18 holes, {:.2f} strokes\n", golfer_names.at(number), strokes);
-    fmt::print("whole plan {:.2f} s on all cores, {:.2f} s on one ({:.2f} times); same result: {}\n", many, one,
-               one / many, strokes == one_thread_strokes ? "to the last bit" : "NO");
-    fmt::print("look-ups {:.0f} million for {} cells; bare bilinear look-ups, one core: {:.2f} s; the plan takes "
-               "{:.2f} times that\n",
-               1e-6 * static_cast<double>(round.look_ups), round.cells, bare, one / bare);
+    fmt::print("whole plan {:.2f} s on all cores, {:.2f} s on one ({:.2f} times); same result: {}\n", many,
+               one, one / many, strokes == one_thread_strokes ? "to the last bit" : "NO");
+    fmt::print(
+        "look-ups {:.0f} million for {} cells; bare bilinear look-ups, one core: {:.2f} s; the plan takes "
+        "{:.2f} times that\n",
+        1e-6 * static_cast<double>(round.look_ups), round.cells, bare, one / bare);
     if (megabytes) fmt::print("peak memory {:.0f} MB\n", *megabytes);
     fmt::print("doing less: every option and aim at every cell would be {:.0f} times as many look-ups\n",
                static_cast<double>(round.exhaustive) / static_cast<double>(round.look_ups));
@@ -237,11 +238,12 @@ void print_figures(std::size_t number) {
     constexpr int aims = 40;
     const double again = seconds([&] {
         for (int i = 0; i < aims; ++i)
-            study.choice(shots, pattern, study.fan().bearing_of(best.ray + i - aims / 2), options.search.replay_cost);
+            study.choice(shots, pattern, study.fan().bearing_of(best.ray + i - aims / 2),
+                         options.search.replay_cost);
     });
     const double scores = seconds([&] { study.score(shots, study.fan().bearing_of(best.ray)); });
-    fmt::print("field in hand: another aim {:.2f} ms, its score distribution {:.1f} ms more\n", 1e3 * again / aims,
-               1e3 * scores);
+    fmt::print("field in hand: another aim {:.2f} ms, its score distribution {:.1f} ms more\n",
+               1e3 * again / aims, 1e3 * scores);
     print_steps(golfer, course.holes[0]);
     print_steps(golfer, course.holes[6]);
 }

@@ -4,9 +4,9 @@
 #include <numbers>
 
 #include "golfer-profiles/presets.hpp"
+#include "planner/engine/field/personal_field.hpp"
 #include "planner/engine/round_plan.hpp"
 #include "planner/engine/tour_table.hpp"
-#include "planner/engine/field/personal_field.hpp"
 #include "tests/catch.hpp"
 #include "tests/planner/engine/invented_hole.hpp"
 #include "tests/published/ordinary_course.hpp"
@@ -21,13 +21,14 @@ RoundPlan planned(const Course& course, const Golfer& golfer) {
     return plan_round(course, golfer, PlanRequest{});
 }
 
-// Strokes a golfer takes more for a yard of length: the least-squares line over plain straight holes, 34 yd of
-// fairway and rough, from 300 to 560 yd.
+// Strokes a golfer takes more for a yard of length: the least-squares line over plain straight holes, 34 yd
+// of fairway and rough, from 300 to 560 yd.
 double yards_for_a_stroke(const char* preset) {
     const Golfer golfer = preset_golfer(preset);
     double n = 0.0, x = 0.0, y = 0.0, xx = 0.0, xy = 0.0;
     for (double length = 300.0; length <= 560.0; length += 20.0) {
-        const Course course = fixture::course_of({fixture::invented_hole(fixture::straight_hole(length, 34.0))});
+        const Course course =
+            fixture::course_of({fixture::invented_hole(fixture::straight_hole(length, 34.0))});
         const double strokes = planned(course, golfer).expected_strokes;
         n += 1.0;
         x += length;
@@ -38,8 +39,9 @@ double yards_for_a_stroke(const char* preset) {
     return (n * xx - x * x) / (n * xy - x * y);
 }
 
-// The mean of the better half of a golfer's rounds, which is what a Course Rating stands for (USGA Course Rating
-// System: the average of the better half of rounds, from memory); rounds taken as normal, holes as independent.
+// The mean of the better half of a golfer's rounds, which is what a Course Rating stands for (USGA Course
+// Rating System: the average of the better half of rounds, from memory); rounds taken as normal, holes as
+// independent.
 double better_half(const RoundPlan& plan) {
     const double mean_of_half_normal = std::sqrt(2.0 / std::numbers::pi);
     return plan.expected_strokes - mean_of_half_normal * std::sqrt(plan.score.variance());
@@ -56,9 +58,9 @@ TEST_CASE("length costs each standard golfer what the course rating says", "[pub
     CHECK_THAT(yards_for_a_stroke("bogey-woman"), WithinRel(120.0, 0.1));
 }
 
-// Source: USGA Course Rating System, yardage ratings L/220 + 40.9 for scratch men and L/160 + 50.7 for bogey men
-// (from memory), L/180 + 40.1 for scratch women and L/120 + 51.3 for bogey women (from memory). A man at scratch
-// is asked for; the others are shown to be near.
+// Source: USGA Course Rating System, yardage ratings L/220 + 40.9 for scratch men and L/160 + 50.7 for bogey
+// men (from memory), L/180 + 40.1 for scratch women and L/120 + 51.3 for bogey women (from memory). A man at
+// scratch is asked for; the others are shown to be near.
 TEST_CASE("a round on an ordinary course sits where the course rating puts it", "[published][field]") {
     const published::OrdinaryCourse men = published::ordinary_course(1.0);
     const published::OrdinaryCourse women = published::ordinary_course(0.84);
@@ -72,8 +74,8 @@ TEST_CASE("a round on an ordinary course sits where the course rating puts it", 
                WithinAbs(women.length_yd / 120.0 + 51.3, 3.0));
 }
 
-// Source: S. Ko, thesis, Columbia 2012; M. Broadie and S. Ko 2009: almost 3 strokes for a high handicap, slightly
-// less than 1 for a tour player.
+// Source: S. Ko, thesis, Columbia 2012; M. Broadie and S. Ko 2009: almost 3 strokes for a high handicap,
+// slightly less than 1 for a tour player.
 TEST_CASE("20 yd more off the tee", "[published][field]") {
     const auto gain = [](const Course& course, const Golfer& golfer) {
         return planned(course, golfer).expected_strokes -
@@ -88,16 +90,17 @@ TEST_CASE("20 yd more off the tee", "[published][field]") {
     CHECK(tour_gain < 1.2);
 }
 
-// Source: M. Broadie, Interfaces 42(2), 2012, table 9, within 0.15 but where said. The table is a mean over tour
-// courses, where greens that are out of reach and greens that are only just in reach are guarded by more than two
-// bunkers and rough: from there the preset takes less on this hole.
+// Source: M. Broadie, Interfaces 42(2), 2012, table 9, within 0.15 but where said. The table is a mean over
+// tour courses, where greens that are out of reach and greens that are only just in reach are guarded by more
+// than two bunkers and rough: from there the preset takes less on this hole.
 TEST_CASE("a tour preset takes the strokes of the published table", "[published][field]") {
     const Golfer tour = preset_golfer("tour");
     SECTION("off the tee") {
         for (double length = 100.0; length <= 500.0; length += 20.0) {
             const int par = length < 250.0 ? 3 : length < 470.0 ? 4 : 5;
             const Course course = fixture::course_of({published::ordinary_hole(length, par, 2)});
-            const double less = tour_strokes(TourLie::tee, Yards{length}) - planned(course, tour).expected_strokes;
+            const double less =
+                tour_strokes(TourLie::tee, Yards{length}) - planned(course, tour).expected_strokes;
             INFO(length << " yd, less by " << less);
             const bool drivable = length >= 260.0 && length <= 360.0;
             const bool reached_in_two = length >= 480.0;

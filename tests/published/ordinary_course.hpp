@@ -1,8 +1,8 @@
 // A course of ordinary difficulty, invented for the published checks: what "standard" means there.
 //
-// Fairways 34 yd wide from 60 yd on, a green of 12 yd radius with two or three bunkers, fairway bunkers at 230
-// and 255 yd, woods from 40 yd off the line on either side of par 4s and 5s, water on three holes, out of bounds
-// 50 yd to the right on two. Level, no wind.
+// Fairways 34 yd wide from 60 yd on, a green of 12 yd radius with two or three bunkers, fairway bunkers at
+// 230 and 255 yd, woods from 40 yd off the line on either side of par 4s and 5s, water on three holes, out of
+// bounds 50 yd to the right on two. Level, no wind.
 #pragma once
 
 #include "courses/course.hpp"

@@ -1,6 +1,7 @@
 #include "planner/engine/field/action_search.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <numbers>
 
@@ -11,20 +12,22 @@ namespace landwidth {
 namespace {
 
 constexpr int turns_of(double degrees) {
-    return static_cast<int>(degrees / 360.0 * turn_steps + 0.5);
+    return static_cast<int>(degrees / 360.0 * turn_steps + (degrees < 0.0 ? -0.5 : 0.5));
 }
 
 // First look: aims beside the directions to the pin and along the line. Second look: a fan around the best.
-constexpr int first_aside = turns_of(9.0);
+constexpr std::array first_asides{turns_of(-42.0), turns_of(-30.0), turns_of(-19.0), turns_of(-9.0),
+                                  turns_of(9.0),   turns_of(19.0),  turns_of(30.0),  turns_of(42.0)};
 constexpr int fan_step = turns_of(3.0);
 constexpr int fan_half = 5;
-constexpr std::size_t fanned_options = 4;
+constexpr std::size_t fanned_options = 6;
 constexpr int least_close_step = turns_of(1.2);
 constexpr double close_cells = 1.5;
-// Shorter shots than this share of what the golfer has, or of what is left, are not looked at from a good lie.
+// Shorter shots than this share of what the golfer has, or of what is left, are not looked at from a good
+// lie.
 constexpr double least_share = 0.3;
 // Out of trees any way may be the way.
-constexpr int trees_step = turns_of(22.5);
+constexpr int trees_step = turns_of(11.25);
 // Shots that usually end this far beyond the pin are not tried.
 constexpr double overshoot_m = Yards{40.0}.metres();
 
@@ -41,8 +44,8 @@ void keep(std::vector<Ranked>& best, const Ranked& found, std::size_t most) {
 
 }  // namespace
 
-ActionSearch::ActionSearch(const PlayGrid& grid, const ShotMenu& menu, const LineOfPlay& line, ShotWorth& worth,
-                           const ShotCost& cost)
+ActionSearch::ActionSearch(const PlayGrid& grid, const ShotMenu& menu, const LineOfPlay& line,
+                           ShotWorth& worth, const ShotCost& cost)
     : grid_(grid), menu_(menu), line_(line), worth_(worth), cost_(cost) {}
 
 float ActionSearch::cost(int cell, Action action, BallSet ShotOption::*balls) {
@@ -65,7 +68,7 @@ std::vector<int> ActionSearch::aims_of(int cell, const ShotOption& option) const
     int along = to_pin;
     if (station < line_.length()) along = towards(line_.point_at(station));
     if (along != to_pin) aims.push_back(along);
-    for (const int aside : {-first_aside, first_aside})
+    for (const int aside : first_asides)
         aims.push_back(turned(along + aside));
     return aims;
 }
@@ -82,7 +85,8 @@ std::vector<Ranked> ActionSearch::everything(int cell) {
     });
 }
 
-std::vector<Ranked> ActionSearch::everything(int cell, const std::function<bool(const ShotOption&)>& allowed) {
+std::vector<Ranked> ActionSearch::everything(int cell,
+                                             const std::function<bool(const ShotOption&)>& allowed) {
     const std::vector<ShotOption>& options = menu_.options(stance(cell));
     std::vector<Ranked> per_option;
     for (std::size_t index = 0; index < options.size(); ++index) {
@@ -118,7 +122,8 @@ Ranked ActionSearch::best_of(int cell, std::span<const Action> shots) {
 // Close to the hole the same step to the side is a larger turn.
 int ActionSearch::close_step(int cell) const {
     const double left = distance(grid_.centre(cell), grid_.pin());
-    const double turn = std::atan2(close_cells * grid_.step_m(), left) / (2.0 * std::numbers::pi) * turn_steps;
+    const double turn =
+        std::atan2(close_cells * grid_.step_m(), left) / (2.0 * std::numbers::pi) * turn_steps;
     return std::max(least_close_step, static_cast<int>(turn));
 }
 
@@ -126,7 +131,8 @@ std::vector<Action> ActionSearch::beside(int cell, Action action) const {
     std::vector<Action> shots;
     const auto options = static_cast<int>(menu_.options(stance(cell)).size());
     for (const int option : {action.option - 1, action.option + 1})
-        if (option >= 0 && option < options) shots.push_back({static_cast<std::int16_t>(option), action.turn});
+        if (option >= 0 && option < options)
+            shots.push_back({static_cast<std::int16_t>(option), action.turn});
     const int step = close_step(cell);
     for (const int aside : {-step, step})
         shots.push_back({action.option, static_cast<std::int16_t>(turned(action.turn + aside))});
@@ -144,8 +150,7 @@ void ActionSearch::add_unlike(std::vector<Action>& shots, int cell, Action actio
 
 Action ActionSearch::re_aimed(int from, Action action, int to) const {
     const ShotOption& shot = option(from, action);
-    const Point target =
-        grid_.centre(from) + shot.total_m * along_bearing(grid_.bearing_of(action.turn));
+    const Point target = grid_.centre(from) + shot.total_m * along_bearing(grid_.bearing_of(action.turn));
     return {action.option,
             static_cast<std::int16_t>(grid_.turn_of(plane_bearing(target - grid_.centre(to))))};
 }

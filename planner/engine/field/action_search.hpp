@@ -19,7 +19,9 @@ namespace landwidth {
 class ShotCost {
   public:
     // own: the costs being solved for (strokes).
-    static ShotCost of_strokes(const float* own, float stuck_share) { return {own, nullptr, nullptr, stuck_share}; }
+    static ShotCost of_strokes(const float* own, float stuck_share) {
+        return {own, nullptr, nullptr, stuck_share};
+    }
     // after_one, after_two: by cell, with one and two strokes more used.
     static ShotCost of_aim(const float* after_one, const float* after_two, float stuck_share) {
         return {nullptr, after_one, after_two, stuck_share};
@@ -61,7 +63,7 @@ class ActionSearch {
     ActionSearch(const PlayGrid& grid, const ShotMenu& menu, const LineOfPlay& line, ShotWorth& worth,
                  const ShotCost& cost);
 
-    static constexpr std::size_t most_kept = 3;
+    static constexpr std::size_t most_kept = 5;
     // The best few of everything: every option at a few aims, then the best options over a fan of aims.
     std::vector<Ranked> everything(int cell);
     // The same among the options that `allowed` lets through; may be empty.

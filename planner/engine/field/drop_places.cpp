@@ -17,10 +17,7 @@ constexpr double no_nearer_slack_m = 0.1;
 }  // namespace
 
 DropPlaces::DropPlaces(const PlayGrid& grid, const ReliefRules& rules)
-    : grid_(grid),
-      rules_(rules),
-      pin_(grid.pin()),
-      slot_(static_cast<std::size_t>(grid.cells()), -1) {
+    : grid_(grid), rules_(rules), pin_(grid.pin()), slot_(static_cast<std::size_t>(grid.cells()), -1) {
     int slots = 0;
     for (int cell = 0; cell < grid.cells(); ++cell) {
         const Lie lie = grid.lie(cell);
@@ -35,8 +32,9 @@ bool DropPlaces::may_drop(int cell) const {
 }
 
 std::size_t DropPlaces::drop_of(int cell, int direction) {
-    int& known = by_direction_[static_cast<std::size_t>(slot_[static_cast<std::size_t>(cell)]) * travel_directions +
-                               static_cast<std::size_t>(direction)];
+    int& known =
+        by_direction_[static_cast<std::size_t>(slot_[static_cast<std::size_t>(cell)]) * travel_directions +
+                      static_cast<std::size_t>(direction)];
     if (known >= 0) return static_cast<std::size_t>(known);
     const Lie lie = grid_.lie(cell);
     const int back = (direction + travel_directions / 2) % travel_directions;
@@ -51,7 +49,9 @@ std::size_t DropPlaces::drop_of(int cell, int direction) {
         crossing = grid_.moved(from, back, k);
         if (grid_.lie(crossing) != lie) break;
     }
-    const Rule rule = lie == Lie::out_of_bounds ? Rule::e5 : lie == Lie::penalty_red ? Rule::red : Rule::yellow;
+    const Rule rule = lie == Lie::out_of_bounds ? Rule::e5
+                      : lie == Lie::penalty_red ? Rule::red
+                                                : Rule::yellow;
     const std::size_t index = drop_at(crossing, rule);
     known = static_cast<int>(index);
     return index;
@@ -96,7 +96,8 @@ void DropPlaces::add_lateral(int crossing, Drop& drop) const {
     const int cells = static_cast<int>(reach / grid_.step_m());
     for (int row = -cells; row <= cells; ++row)
         for (int column = -cells; column <= cells; ++column) {
-            const Point place = from + double{column * 1.0} * grid_.step_right() + double{row * 1.0} * grid_.step_along();
+            const Point place =
+                from + double{column * 1.0} * grid_.step_right() + double{row * 1.0} * grid_.step_along();
             const int cell = grid_.cell_at(place);
             if (distance(place, from) <= reach && distance(place, pin_) >= nearest && may_drop(cell))
                 drop.cells.push_back(cell);
@@ -108,7 +109,8 @@ void DropPlaces::add_fairway(int crossing, Drop& drop) const {
     const Point reference = grid_.centre(crossing);
     const double radius = distance(reference, pin_);
     const double bearing = plane_bearing(reference - pin_);
-    for (double aside = 0.0; aside <= std::min(e5_reach_m, std::numbers::pi * radius); aside += grid_.step_m())
+    for (double aside = 0.0; aside <= std::min(e5_reach_m, std::numbers::pi * radius);
+         aside += grid_.step_m())
         for (const double side : {-1.0, 1.0}) {
             const int cell = grid_.cell_at(pin_ + radius * along_bearing(bearing + side * aside / radius));
             if (grid_.lie(cell) != Lie::fairway || !grid_.is_inside(cell)) continue;

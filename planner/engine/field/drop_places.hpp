@@ -2,8 +2,8 @@
 //
 // Penalty areas by Rule 17.1d(2) and, red ones, (3); out of bounds and lost balls under Model Local Rule E-5
 // where it is in force. Stroke and distance is not among them: it refers back to where the shot was played.
-// A drop belongs to the place where the ball last crossed the edge, so to a cell and the direction in which it
-// arrived. Worked out when first asked for; for one thread.
+// A drop belongs to the place where the ball last crossed the edge, so to a cell and the direction in which
+// it arrived. Worked out when first asked for; for one thread.
 #pragma once
 
 #include <map>
@@ -49,7 +49,7 @@ class DropPlaces {
     const PlayGrid& grid_;
     ReliefRules rules_;
     Point pin_;
-    std::vector<int> slot_;         // by cell: row of by_direction_, -1: none
+    std::vector<int> slot_;          // by cell: row of by_direction_, -1: none
     std::vector<int> by_direction_;  // -1: not yet known
     std::map<std::pair<int, Rule>, std::size_t> known_;
     std::vector<Drop> drops_;

@@ -11,18 +11,16 @@ namespace landwidth {
 
 namespace {
 
-constexpr std::size_t most_looked_at = 2;
-// The cells of a block differ in the shot that suits them, the more the closer the hole is: so many are valued.
-std::size_t most_valued(double left_m) {
-    return left_m < Yards{120.0}.metres() ? 5 : 2;
-}
+// Of the shots looked at, those are valued that between them leave no cell worse off than by this.
+constexpr float most_lost_at_first = 0.03F, most_lost = 0.008F;
+constexpr std::size_t most_covering = 8;
 // Looks around the shot that suits a block best, again from a better one.
 constexpr int most_rounds = 2;
 constexpr int most_sweeps = 60;
 // Drops are looked up anew so often on a sweep: where a ball is dropped has mostly just been valued.
 constexpr std::size_t blocks_between_drops = 64;
 // Blocks exposed to changes of less than this share of the residual asked for are left out of a sweep.
-constexpr double skipped_share = 0.1;
+constexpr double skipped_share = 0.03;
 
 }  // namespace
 
@@ -43,8 +41,8 @@ FieldSolver::FieldSolver(const SolverGround& ground)
     : ground_(ground), blocks_(ground.grid, ground.hole_out), large_(blocks_.large()) {
     const PlayGrid& grid = ground_.grid;
     for (int cell = 0; cell < grid.cells(); ++cell) {
-        const bool relief = ground_.drops.takes_relief(cell) ||
-                            (ground_.local_rule_e5 && grid.lie(cell) == Lie::trees);
+        const bool relief =
+            ground_.drops.takes_relief(cell) || (ground_.local_rule_e5 && grid.lie(cell) == Lie::trees);
         if (relief) relief_squares_.push_back(blocks_.square_of(cell));
     }
     std::ranges::sort(relief_squares_);
@@ -74,7 +72,7 @@ void FieldSolver::set_rest(const SolverGround& ground, const FieldLayer& after, 
     next.four.resize(count);
     for (std::size_t cell = 0; cell < count; ++cell) {
         const auto [least, most] = std::minmax_element(&next.replay[cell], &next.replay[cell] + block_side);
-        next.four[cell] = *least < 0.0F   ? Continuation::Four::some_relief
+        next.four[cell] = *least < 0.0F  ? Continuation::Four::some_relief
                           : *most > 0.0F ? Continuation::Four::some_replay
                                          : Continuation::Four::no_replay;
     }
@@ -83,7 +81,8 @@ void FieldSolver::set_rest(const SolverGround& ground, const FieldLayer& after, 
 void FieldSolver::refresh_outside(const SolverGround& ground, Continuation& next) {
     for (const PlayGrid::Outside& out : ground.grid.outside()) {
         next.cost[static_cast<std::size_t>(out.cell)] = next.cost[static_cast<std::size_t>(out.stands_for)];
-        next.replay[static_cast<std::size_t>(out.cell)] = next.replay[static_cast<std::size_t>(out.stands_for)];
+        next.replay[static_cast<std::size_t>(out.cell)] =
+            next.replay[static_cast<std::size_t>(out.stands_for)];
     }
 }
 
@@ -198,7 +197,8 @@ void FieldSolver::choose(Work& work) {
         const LargeBlock& large = large_[static_cast<std::size_t>(block.large)];
         shots.clear();
         for (const Action& action : large.found)
-            work.search->add_unlike(shots, block.middle, work.search->re_aimed(large.cell, action, block.middle));
+            work.search->add_unlike(shots, block.middle,
+                                    work.search->re_aimed(large.cell, action, block.middle));
         for (const int beside : large.beside) {
             if (beside < 0) continue;
             const LargeBlock& other = large_[static_cast<std::size_t>(beside)];
@@ -210,7 +210,7 @@ void FieldSolver::choose(Work& work) {
         for (const Action& action : shots)
             try_shot(work, block, action, &ShotOption::rough_set, first_look);
         Choice choice;
-        for (const Action& action : most_chosen(block, first_look, most_looked_at))
+        for (const Action& action : covering(block, first_look, most_lost_at_first))
             try_shot(work, block, action, &ShotOption::choice_set, choice);
         for (int round = 0; round < most_rounds; ++round) {
             const Ranked whole = choice.whole;
@@ -219,7 +219,7 @@ void FieldSolver::choose(Work& work) {
                     try_shot(work, block, action, &ShotOption::choice_set, choice);
             if (choice.whole.action == whole.action) break;
         }
-        take(work, block, most_chosen(block, choice, most_valued(double{block.left_m})));
+        take(work, block, covering(block, choice, most_lost));
         work.exposed[index] = exposure(work, block);
     }
     end_sweep(work);
@@ -235,27 +235,34 @@ void FieldSolver::try_shot(Work& work, const Block& block, Action action, BallSe
         if (cost[i] < choice.best[i].cost) choice.best[i] = {action, cost[i]};
     }
     if (sum < choice.whole.cost) choice.whole = {action, sum};
+    choice.tried.push_back({action, cost});
 }
 
-std::vector<Action> FieldSolver::most_chosen(const Block& block, const Choice& choice, std::size_t most) const {
-    struct Count {
-        Action action;
-        int cells;
-    };
-    std::vector<Count> counts;
-    for (std::size_t i = 0; i < block_cells; ++i) {
-        if (!block.open[i]) continue;
-        const auto known = std::ranges::find(counts, choice.best[i].action, &Count::action);
-        if (known == counts.end())
-            counts.push_back({choice.best[i].action, 1});
-        else
-            ++known->cells;
-    }
-    std::ranges::stable_sort(counts, std::greater<>{}, &Count::cells);
-    if (counts.size() > most) counts.resize(most);
+// The cells of a block differ in the shot that suits them, here little, there (close to the hole, beside
+// woods) much. First the shot best for all, then always the one best for the cell that has lost most.
+std::vector<Action> FieldSolver::covering(const Block& block, const Choice& choice, float may_lose) const {
     std::vector<Action> actions;
-    for (const Count& count : counts)
-        actions.push_back(count.action);
+    Costs current{};
+    const auto add = [&](const Tried& tried) {
+        for (std::size_t i = 0; i < block_cells; ++i)
+            current[i] = actions.empty() ? tried.costs[i] : std::min(current[i], tried.costs[i]);
+        actions.push_back(tried.action);
+    };
+    const auto tried_as = [&](Action action) {
+        return *std::ranges::find(choice.tried, action, &Tried::action);
+    };
+    add(tried_as(choice.whole.action));
+    while (actions.size() < most_covering) {
+        std::size_t worst = 0;
+        float lost = 0.0F;
+        for (std::size_t i = 0; i < block_cells; ++i)
+            if (block.open[i] && current[i] - choice.best[i].cost > lost) {
+                lost = current[i] - choice.best[i].cost;
+                worst = i;
+            }
+        if (lost <= may_lose) break;
+        add(tried_as(choice.best[worst].action));
+    }
     return actions;
 }
 
@@ -271,7 +278,9 @@ void FieldSolver::take(Work& work, const Block& block, std::span<const Action> s
     double most = 0.0;
     for (std::size_t i = 0; i < block_cells; ++i) {
         if (!block.open[i]) continue;
-        most = std::max(most, double{std::abs(best[i].cost - work.layer.cost[static_cast<std::size_t>(blocks_.cell_of(block, i))])});
+        most = std::max(
+            most, double{std::abs(best[i].cost -
+                                  work.layer.cost[static_cast<std::size_t>(blocks_.cell_of(block, i))])});
         work.layer.action[static_cast<std::size_t>(blocks_.cell_of(block, i))] = best[i].action;
         update(work, blocks_.cell_of(block, i), best[i].cost);
     }
@@ -288,8 +297,8 @@ std::vector<Action> FieldSolver::shots_of(const Work& work, const Block& block) 
     return shots;
 }
 
-// How much the balls of a block's shots have to do with changes so far: differences of it between two moments are
-// about what a new valuation would change.
+// How much the balls of a block's shots have to do with changes so far: differences of it between two moments
+// are about what a new valuation would change.
 double FieldSolver::exposure(Work& work, const Block& block) const {
     double sum = 0.0;
     const Action action = work.layer.action[static_cast<std::size_t>(block.middle)];
@@ -305,7 +314,8 @@ double FieldSolver::value_again(Work& work, const Block& block) const {
     for (const Action& action : shots_of(work, block)) {
         const Costs cost = costs(work, block, action, &ShotOption::value_set);
         for (std::size_t i = 0; i < block_cells; ++i)
-            if (block.open[i] && work.layer.action[static_cast<std::size_t>(blocks_.cell_of(block, i))] == action)
+            if (block.open[i] &&
+                work.layer.action[static_cast<std::size_t>(blocks_.cell_of(block, i))] == action)
                 now[i] = cost[i];
     }
     double most = 0.0;
@@ -362,7 +372,8 @@ FieldLayer FieldSolver::layer(const GolferAim& aim, int used, const std::array<c
     start(work, aim, used);
     set_rest(ground_, *after[1], work.next);
     work.next.dropped = {nullptr, after[2]->cost.data(), after[3]->cost.data()};
-    work.cost = ShotCost::of_aim(after[1]->cost.data(), after[2]->cost.data(), static_cast<float>(ground_.stuck_share));
+    work.cost = ShotCost::of_aim(after[1]->cost.data(), after[2]->cost.data(),
+                                 static_cast<float>(ground_.stuck_share));
     work.worth.emplace(ground_.grid, ground_.drops, work.next);
     work.search.emplace(ground_.grid, ground_.menu, ground_.line, *work.worth, *work.cost);
     drop_the_lost(ground_, *work.worth, *after[1], work.next);

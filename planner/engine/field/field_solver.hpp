@@ -1,9 +1,10 @@
 // Solving a hole backward: what every cell costs and what to play there, by value iteration.
 //
 // Cells are taken block by block (block_side cells square, one stance) in order of the distance left, so that
-// a shot mostly lands where the answer is known already. One cell of every larger block looks at everything the
-// golfer can play; the cells of a block choose among what it and its surroundings found and what is near those;
-// then the choices are held and the costs swept over until none changes by more than the residual asked for.
+// a shot mostly lands where the answer is known already. One cell of every larger block looks at everything
+// the golfer can play; the cells of a block choose among what it and its surroundings found and what is near
+// those; then the choices are held and the costs swept over until none changes by more than the residual
+// asked for.
 //
 // Cost: linear in the number of cells. Deterministic, one thread.
 #pragma once
@@ -48,6 +49,7 @@ class FieldSolver {
     static void refresh_outside(const SolverGround& ground, Continuation& next);
     static void drop_the_lost(const SolverGround& ground, ShotWorth& worth, const FieldLayer& after,
                               Continuation& next);
+
   private:
     using Block = SolverBlock;
     using LargeBlock = LargeSolverBlock;
@@ -59,14 +61,20 @@ class FieldSolver {
     void choose(Work& work);
     void settle(Work& work, SolveRecord& record);
     Costs costs(Work& work, const Block& block, Action action, BallSet ShotOption::*balls) const;
+    struct Tried {
+        Action action;
+        Costs costs;
+    };
     // The best shot of every cell of a block so far, and of the block as a whole.
     struct Choice {
         Choice() { best.fill({{}, std::numeric_limits<float>::infinity()}); }
         std::array<Ranked, block_cells> best;
         Ranked whole{{}, std::numeric_limits<float>::infinity()};
+        std::vector<Tried> tried;
     };
-    void try_shot(Work& work, const Block& block, Action action, BallSet ShotOption::*balls, Choice& choice) const;
-    std::vector<Action> most_chosen(const Block& block, const Choice& choice, std::size_t most) const;
+    void try_shot(Work& work, const Block& block, Action action, BallSet ShotOption::*balls,
+                  Choice& choice) const;
+    std::vector<Action> covering(const Block& block, const Choice& choice, float may_lose) const;
     void take(Work& work, const Block& block, std::span<const Action> shots) const;
     std::vector<Action> shots_of(const Work& work, const Block& block) const;
     void update(Work& work, int cell, float cost) const;
@@ -77,7 +85,7 @@ class FieldSolver {
 
     SolverGround ground_;
     SolverBlocks blocks_;
-    std::vector<LargeBlock> large_;  // with what they find
+    std::vector<LargeBlock> large_;    // with what they find
     std::vector<int> relief_squares_;  // with cells whose balls are dropped elsewhere
 };
 

@@ -16,8 +16,8 @@ class FlightClearance {
     FlightClearance& operator=(const FlightClearance&) = delete;
     virtual ~FlightClearance() = default;
 
-    // The share of balls, of those that fly `carry_m`, which woods at `woods_at_m` from where the ball was hit
-    // stop; in [0, 1]. 0 <= woods_at_m <= carry_m.
+    // The share of balls, of those that fly `carry_m`, which woods at `woods_at_m` from where the ball was
+    // hit stop; in [0, 1]. 0 <= woods_at_m <= carry_m.
     virtual double stopped_share(double woods_at_m, double carry_m) const = 0;
     // Woods further than this from either end of a carry stop nothing: a bound for the search.
     virtual double low_reach_m(double carry_m) const = 0;

@@ -19,7 +19,8 @@ double GolferAim::cost(int strokes) const {
 
 std::vector<int> strokes_received(const Course& course, double handicap_index) {
     std::vector<int> received(course.holes.size(), 0);
-    const bool indexed = std::ranges::all_of(course.holes, [](const Hole& hole) { return hole.stroke_index.has_value(); });
+    const bool indexed =
+        std::ranges::all_of(course.holes, [](const Hole& hole) { return hole.stroke_index.has_value(); });
     if (!indexed) return received;
     constexpr int holes = 18;
     const int strokes = static_cast<int>(std::lround(handicap_index));

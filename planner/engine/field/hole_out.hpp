@@ -1,4 +1,5 @@
-// Close to the hole: in how many strokes the golfer holes out, from the green and from the short game around it.
+// Close to the hole: in how many strokes the golfer holes out, from the green and from the short game around
+// it.
 //
 // The means are those of StrokesByDistance: the published table and putting shares with the handicap
 // adjustment. How they spread: on the green one-, two- and three-putts as published; off it one shot and then
@@ -24,7 +25,9 @@ class HoleOut {
     HoleOut(const StrokesByDistance& table, const Golfer& golfer, const EngineAssumptions& assumptions);
 
     // Whether a ball there is close: nothing is left to choose.
-    bool is_close(Lie lie, double distance_m) const { return lie == Lie::green || distance_m <= short_game_m_; }
+    bool is_close(Lie lie, double distance_m) const {
+        return lie == Lie::green || distance_m <= short_game_m_;
+    }
     double strokes(Lie lie, double distance_m) const { return table_.strokes(lie, distance_m); }
     CloseShares shares(Lie lie, double distance_m) const;
     // The mean of the golfer's aim with so many strokes used. For strokes: the strokes still to come.

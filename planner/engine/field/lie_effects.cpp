@@ -31,8 +31,9 @@ std::optional<Effect> effect_of(ClubKind kind, Stance stance, const EngineAssump
         case Stance::fairway:
             return Effect{};
         case Stance::rough:
-            return Effect{is_wood(kind) || kind == ClubKind::hybrid ? a.rough_carry_woods : a.rough_carry_irons,
-                          a.rough_spread, a.rough_mishits};
+            return Effect{
+                is_wood(kind) || kind == ClubKind::hybrid ? a.rough_carry_woods : a.rough_carry_irons,
+                a.rough_spread, a.rough_mishits};
         case Stance::bunker:
             if (is_wood(kind)) return std::nullopt;
             return Effect{a.bunker_carry, a.bunker_spread, a.bunker_mishits};
@@ -77,8 +78,7 @@ std::optional<ShotPattern> pattern_from(const Club& club, Stance stance, double 
     if (!effect) return std::nullopt;
     ShotPattern pattern = *club.pattern;
     const double carry = effect->carry * swing;
-    const double sd =
-        effect->carry * effect->spread * std::pow(swing, assumptions.partial_swing_spread);
+    const double sd = effect->carry * effect->spread * std::pow(swing, assumptions.partial_swing_spread);
     scale(pattern.usual, carry, sd);
     if (pattern.mishit) {
         scale(pattern.mishit->spread, carry, sd);

@@ -69,7 +69,8 @@ class Path {
         const Spread& usual = option.pattern.usual;
         const Point aim_point = from + usual.centre.carry_m * direction;
         const Point landing = aim_point + usual.centre.side_m * Point{direction.y, -direction.x};
-        const Point leave = usual_rest(landing, unit(landing - from), option.pattern, lies_, field_.game().assumptions());
+        const Point leave =
+            usual_rest(landing, unit(landing - from), option.pattern, lies_, field_.game().assumptions());
         const Stance stance = search.stance(cell);
         PlannedShot planned{.club = option.club,
                             .swing = option.swing,
@@ -83,15 +84,17 @@ class Path {
                             .leave_m = left_.from(leave),
                             .aim_value = field_.aim().value(field_.worth(from, lie, used).cost),
                             .alternative = {}};
-        if ((planned.purpose == ShotPurpose::to_the_green && par_ >= 5) || planned.purpose == ShotPurpose::lay_up)
+        if ((planned.purpose == ShotPurpose::to_the_green && par_ >= 5) ||
+            planned.purpose == ShotPurpose::lay_up)
             planned.alternative = alternative(cell, action, planned.purpose, search);
         return planned;
     }
 
     // The best shot of the other purpose. A shot the golfer would hardly think of is no alternative.
     std::optional<PlannedShot::Alternative> alternative(int cell, Action action, ShotPurpose chosen,
-                                                      ActionSearch& search) const {
-        if (distance(field_.grid().centre(cell), field_.grid().pin()) < least_to_lay_up_m) return std::nullopt;
+                                                        ActionSearch& search) const {
+        if (distance(field_.grid().centre(cell), field_.grid().pin()) < least_to_lay_up_m)
+            return std::nullopt;
         const auto& options = field_.game().menu().options(search.stance(cell));
         const auto allowed = [&](const ShotOption& option) {
             const ShotPurpose other = purpose(cell, option, search.stance(cell));
@@ -106,8 +109,8 @@ class Path {
         const ShotOption& option = options[static_cast<std::size_t>(best.option)];
         const Point direction = along_bearing(field_.grid().bearing_of(best.turn));
         const Point here = field_.grid().centre(cell);
-        const Point leave = usual_rest(here + option.pattern.usual.centre.carry_m * direction, direction, option.pattern,
-                                       lies_, field_.game().assumptions());
+        const Point leave = usual_rest(here + option.pattern.usual.centre.carry_m * direction, direction,
+                                       option.pattern, lies_, field_.game().assumptions());
         const double own = search.cost(cell, action, &ShotOption::value_set);
         const double other = search.cost(cell, best, &ShotOption::value_set);
         return PlannedShot::Alternative{option.club, option.swing, purpose(cell, option, search.stance(cell)),

@@ -8,9 +8,9 @@
 
 namespace landwidth {
 
-// On a par 5 or longer a shot at the green has the lay-up as its alternative; a lay-up always has the shot at the
-// green where a club reaches it. `from` is where the usual tee shot comes to rest on `lie`, one stroke used. Ends on the green, in the short
-// game, where the usual ball would be out of play, or after six shots.
+// On a par 5 or longer a shot at the green has the lay-up as its alternative; a lay-up always has the shot at
+// the green where a club reaches it. `from` is where the usual tee shot comes to rest on `lie`, one stroke
+// used. Ends on the green, in the short game, where the usual ball would be out of play, or after six shots.
 std::vector<PlannedShot> next_shots(const PersonalField& field, int par, Point from, Lie lie,
                                     const LieRaster& lies);
 

@@ -65,8 +65,8 @@ void PersonalField::solve_layers(FieldSolver& solver) {
     layers_.resize(static_cast<std::size_t>(std::max(0, aim_.hopeless_from())));
     // Before the tee shot nothing is asked of the grid.
     for (int used = aim_.hopeless_from() - 1; used >= 1; --used)
-        layers_[static_cast<std::size_t>(used)] =
-            solver.layer(aim_, used, {nullptr, &layer(used + 1), &layer(used + 2), &layer(used + 3)}, record_);
+        layers_[static_cast<std::size_t>(used)] = solver.layer(
+            aim_, used, {nullptr, &layer(used + 1), &layer(used + 2), &layer(used + 3)}, record_);
 }
 
 const FieldLayer& PersonalField::layer(int used) const {
@@ -87,8 +87,8 @@ int PersonalField::cell_of(Point place, Lie lie) const {
     std::pair<int, double> nearest{is_in_play(grid_.lie(own)) ? 1 : 2, 0.0};
     for (int row = -nearby_cells; row <= nearby_cells; ++row)
         for (int column = -nearby_cells; column <= nearby_cells; ++column) {
-            const int cell = grid_.cell_at(place + double(column) * grid_.step_right() +
-                                           double(row) * grid_.step_along());
+            const int cell =
+                grid_.cell_at(place + double(column) * grid_.step_right() + double(row) * grid_.step_along());
             const Lie there = grid_.lie(cell);
             if (!grid_.is_inside(cell) || !is_in_play(there)) continue;
             const std::pair<int, double> away{there == lie ? 0 : 1, distance(grid_.centre(cell), place)};
@@ -129,8 +129,7 @@ float PersonalField::cost_near(Point place, Lie lie, const FieldLayer& layer) co
 }
 
 StrokesField::Worth PersonalField::worth(Point place, Lie lie, int used) const {
-    if (!is_in_play(lie))
-        throw std::logic_error("a ball out of play has no strokes of its own");
+    if (!is_in_play(lie)) throw std::logic_error("a ball out of play has no strokes of its own");
     const double left = left_.from(place);
     const double straight = distance(place, line_.pin());
     const double already = aim_.is_strokes() ? used : 0.0;
@@ -144,7 +143,8 @@ std::unique_ptr<PersonalField::Evaluator> PersonalField::evaluator(int used) con
     return std::make_unique<Evaluator>(*this, used);
 }
 
-PersonalField::Evaluator::Evaluator(const PersonalField& field, int used) : drops_(field.grid_, field.rules_) {
+PersonalField::Evaluator::Evaluator(const PersonalField& field, int used)
+    : drops_(field.grid_, field.rules_) {
     const SolverGround ground = field.solver_ground(drops_);
     const bool strokes = field.aim_.is_strokes() || used >= field.aim_.hopeless_from();
     const FieldLayer& one = strokes ? field.strokes_ : field.layer(used + 1);

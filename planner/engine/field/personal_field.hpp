@@ -1,8 +1,8 @@
 // The golfer's own strokes field: every place of the hole valued by the golfer's own bag.
 //
-// V(x) = min over clubs and aims of 1 + E[V(next)], solved backward from the hole on a grid (field_solver.hpp);
-// putts and the short game by table (hole_out.hpp). Other aims than the mean depend on the strokes used: one
-// layer for each number of them.
+// V(x) = min over clubs and aims of 1 + E[V(next)], solved backward from the hole on a grid
+// (field_solver.hpp); putts and the short game by table (hole_out.hpp). Other aims than the mean depend on
+// the strokes used: one layer for each number of them.
 #pragma once
 
 #include <memory>
@@ -58,7 +58,8 @@ class PersonalField final : public StrokesField {
     const FieldLayer& layer(int used) const;
     Action action(int cell, int used) const;
 
-    // A shot evaluator over this field with `used` strokes taken; for one thread, and not longer than the field.
+    // A shot evaluator over this field with `used` strokes taken; for one thread, and not longer than the
+    // field.
     class Evaluator;
     std::unique_ptr<Evaluator> evaluator(int used) const;
 

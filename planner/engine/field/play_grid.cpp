@@ -16,7 +16,7 @@ constexpr std::uint16_t kind_mask = 7U, trap_mask = 63U << trap_shift, woods_mas
 
 // Hardly a ball ends up further behind the tee, or further beyond the hole.
 constexpr double behind_tee_m = Yards{25.0}.metres();
-constexpr double beyond_pin_m = Yards{75.0}.metres();
+constexpr double beyond_pin_m = Yards{50.0}.metres();
 
 constexpr int room_cells = 12;
 // The cell that stands for one outside is looked for this far inside.
@@ -52,12 +52,14 @@ PlayGrid::PlayGrid(const Hole& hole, const LieRaster& lies, double step_m, doubl
     read_lies(hole, lies, reach_m);
     find_outside(hole, reach_m);
     // A few more, so that four may be read at once.
-    meetings_.resize(static_cast<std::size_t>(travel_directions) * static_cast<std::size_t>(cells()) + block_side);
+    meetings_.resize(static_cast<std::size_t>(travel_directions) * static_cast<std::size_t>(cells()) +
+                     block_side);
     for (int direction = 0; direction < travel_directions; ++direction)
         for (int cell = 0; cell < cells(); ++cell)
             meetings_[static_cast<std::size_t>(direction) * static_cast<std::size_t>(cells()) +
                       static_cast<std::size_t>(cell)] =
-                static_cast<std::uint16_t>(static_cast<unsigned>(run_kind(lie(cell))) | trap_mask | woods_mask);
+                static_cast<std::uint16_t>(static_cast<unsigned>(run_kind(lie(cell))) | trap_mask |
+                                           woods_mask);
     find_traps(steps_within(run_m, step_m_));
     find_woods(steps_within(low_m, step_m_));
 }
@@ -195,7 +197,8 @@ void PlayGrid::find_traps(int furthest) {
         const int row = cell / columns_;
         for (int direction = 0; direction < travel_directions; ++direction)
             for (int k = 0; k <= furthest; ++k) {
-                const Offset offset = offsets_[static_cast<std::size_t>(direction)][static_cast<std::size_t>(k)];
+                const Offset offset =
+                    offsets_[static_cast<std::size_t>(direction)][static_cast<std::size_t>(k)];
                 const int from_column = column - offset.column;
                 const int from_row = row - offset.row;
                 if (from_column < 0 || from_row < 0 || from_column >= columns_ || from_row >= rows_) break;
@@ -221,7 +224,8 @@ void PlayGrid::find_woods(int furthest) {
         const int row = cell / columns_;
         for (int direction = 0; direction < travel_directions; ++direction)
             for (int k = 1; k <= furthest; ++k) {
-                const Offset offset = offsets_[static_cast<std::size_t>(direction)][static_cast<std::size_t>(k)];
+                const Offset offset =
+                    offsets_[static_cast<std::size_t>(direction)][static_cast<std::size_t>(k)];
                 const int past_column = column + offset.column;
                 const int past_row = row + offset.row;
                 if (past_column < 0 || past_row < 0 || past_column >= columns_ || past_row >= rows_) break;

@@ -1,9 +1,9 @@
 // The grid a hole is solved on, and what a ball meets on its way over it.
 //
-// Square cells set along the direction from tee to pin, the pin at the centre of one: turning or moving a hole
-// turns or moves its grid. A cell has the lie of its centre. Grid coordinates count
-// cells from the outer corner; columns to the right of the play, rows towards the pin. The ground is what
-// lies within a reach of the line of play; a ball beyond it counts as on the nearest cell inside.
+// Square cells set along the direction from tee to pin, the pin at the centre of one: turning or moving a
+// hole turns or moves its grid. A cell has the lie of its centre. Grid coordinates count cells from the outer
+// corner; columns to the right of the play, rows towards the pin. The ground is what lies within a reach of
+// the line of play; a ball beyond it counts as on the nearest cell inside.
 //
 // Travel is told apart in 32 directions clockwise from the play. For each the grid knows, from every cell,
 // how far a ball may run before a bunker or penalty area takes it, and how far behind it woods stand.
@@ -35,7 +35,8 @@ constexpr int direction_of(int turn) {
 class PlayGrid {
   public:
     // run_m: no ball runs further; low_m: woods further behind a landing place stop none.
-    PlayGrid(const Hole& hole, const LieRaster& lies, double step_m, double reach_m, double run_m, double low_m);
+    PlayGrid(const Hole& hole, const LieRaster& lies, double step_m, double reach_m, double run_m,
+             double low_m);
 
     double step_m() const { return step_m_; }
     int columns() const { return columns_; }
@@ -86,8 +87,8 @@ class PlayGrid {
     const std::uint16_t* meetings(int direction) const {
         return meetings_.data() + static_cast<std::size_t>(direction) * static_cast<std::size_t>(cells());
     }
-    // Of four meetings read at once: whether all land on the same kind of ground, and whether in all of them traps
-    // or woods are at least so far away (at most far_away).
+    // Of four meetings read at once: whether all land on the same kind of ground, and whether in all of them
+    // traps or woods are at least so far away (at most far_away).
     static constexpr bool same_kind(std::uint64_t four) {
         return ((four ^ (four & 7U) * each_of_four) & 7U * each_of_four) == 0;
     }
@@ -102,8 +103,8 @@ class PlayGrid {
     unsigned woods_ahead(int direction, int cell) const {
         return Meeting(meetings((direction + travel_directions / 2) % travel_directions)[cell]).woods_cells();
     }
-    // The first cell of woods back from a landing place (or, with the opposite direction, ahead of a ball), where
-    // a Meeting knows of some.
+    // The first cell of woods back from a landing place (or, with the opposite direction, ahead of a ball),
+    // where a Meeting knows of some.
     int woods_behind(int direction, int cell) const {
         return cell - stride(direction, static_cast<int>(Meeting(meetings(direction)[cell]).woods_cells()));
     }

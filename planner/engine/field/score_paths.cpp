@@ -70,7 +70,8 @@ const CloseShares& ScorePaths::close_shares(int cell) {
 
 CloseShares ScorePaths::lost_in_the_grid(int cell) const {
     const double left = double{field_.grid().left_m(cell)};
-    const double strokes = std::clamp(field_.game().table().strokes(Lie::rough, left), 1.0, most_close_strokes - 1.0);
+    const double strokes =
+        std::clamp(field_.game().table().strokes(Lie::rough, left), 1.0, most_close_strokes - 1.0);
     const auto below = static_cast<std::size_t>(strokes);
     CloseShares shares{};
     shares[below + 1] = strokes - static_cast<double>(below);
@@ -135,15 +136,16 @@ void ScorePaths::play(int used, int cell, double mass) {
     });
 }
 
-// Small masses of a block and lie are played from one of its cells: thousands of cells that hardly a ball visits
-// are not worth a full look each.
+// Small masses of a block and lie are played from one of its cells: thousands of cells that hardly a ball
+// visits are not worth a full look each.
 void ScorePaths::gather(Wave& wave) const {
     const PlayGrid& grid = field_.grid();
     std::map<std::pair<int, Lie>, int> first;
     for (const int cell : wave.cells) {
         float& mass = wave.mass[static_cast<std::size_t>(cell)];
         if (double{mass} >= gathered_mass) continue;
-        const int block = cell / grid.columns() / block_side * grid.columns() + cell % grid.columns() / block_side;
+        const int block =
+            cell / grid.columns() / block_side * grid.columns() + cell % grid.columns() / block_side;
         const int there = first.try_emplace({block, grid.lie(cell)}, cell).first->second;
         if (there == cell) continue;
         wave.mass[static_cast<std::size_t>(there)] += mass;
@@ -176,8 +178,10 @@ ScoreDistribution ScorePaths::from(std::span<const NextPlace> places) {
         all += share;
     for (double& share : shares_)
         share /= all;
-    while (shares_.size() > 2 && shares_.back() < negligible_mass)
+    while (shares_.size() > 2 && shares_.back() < negligible_mass) {
+        shares_[shares_.size() - 2] += shares_.back();
         shares_.pop_back();
+    }
     return {shares_};
 }
 

@@ -93,14 +93,15 @@ BallSet ball_set(const ShotPattern& pattern, int log2_balls, std::uint64_t repli
     return set;
 }
 
-std::vector<float> stopped_shares(const FlightClearance& clearance, double carry_m, double step_m, bool late) {
+std::vector<float> stopped_shares(const FlightClearance& clearance, double carry_m, double step_m,
+                                  bool late) {
     std::vector<float> shares;
     const double reach = std::min(clearance.low_reach_m(carry_m), carry_m);
     for (std::size_t cells = 0; cells < most_low_cells; ++cells) {
         const double from_end = static_cast<double>(cells) * step_m;
         if (from_end > reach) break;
-        shares.push_back(static_cast<float>(
-            clearance.stopped_share(late ? carry_m - from_end : from_end, carry_m)));
+        shares.push_back(
+            static_cast<float>(clearance.stopped_share(late ? carry_m - from_end : from_end, carry_m)));
     }
     return shares;
 }
@@ -133,7 +134,8 @@ ShotOption option_of(const Swing& swing, const ShotPattern& pattern, Stance stan
 void thin_out(std::vector<ShotOption>& options) {
     std::vector<ShotOption> kept;
     for (ShotOption& option : options)
-        if (kept.empty() || option.total_m < punch_gap * kept.back().total_m) kept.push_back(std::move(option));
+        if (kept.empty() || option.total_m < punch_gap * kept.back().total_m)
+            kept.push_back(std::move(option));
     options = std::move(kept);
 }
 
@@ -165,10 +167,8 @@ ShotMenu::ShotMenu(const Golfer& golfer, double step_m, const FlightClearance& c
         std::vector<Swing> swings = stance == Stance::trees ? punches(golfer) : full_swings(golfer);
         if (stance != Stance::trees) add_part_swings(golfer, swings);
         for (const Swing& swing : swings)
-            if (const auto pattern =
-                    pattern_from(golfer.clubs[swing.club], stance, swing.swing, assumptions))
-                options_[index].push_back(
-                    option_of(swing, *pattern, stance, step_m, clearance, assumptions));
+            if (const auto pattern = pattern_from(golfer.clubs[swing.club], stance, swing.swing, assumptions))
+                options_[index].push_back(option_of(swing, *pattern, stance, step_m, clearance, assumptions));
         // A bag of woods alone: whoever has nothing else plays them from everywhere, as from rough.
         if (options_[index].empty())
             for (const Swing& swing : full_swings(golfer))

@@ -24,10 +24,10 @@ RunKind run_kind(Lie lie);
 
 // The balls of one shot, as parallel arrays.
 struct BallSet {
-    std::vector<float> along, right;         // landing place from the ball, cells
-    std::vector<float> way_along, way_right; // unit step of its travel
-    std::vector<float> weight;               // add to 1
-    std::vector<std::int16_t> turn;          // of its travel from the aim, in turn_steps
+    std::vector<float> along, right;          // landing place from the ball, cells
+    std::vector<float> way_along, way_right;  // unit step of its travel
+    std::vector<float> weight;                // add to 1
+    std::vector<std::int16_t> turn;           // of its travel from the aim, in turn_steps
     std::size_t size() const { return weight.size(); }
 };
 

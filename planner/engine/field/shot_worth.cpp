@@ -1,8 +1,8 @@
 #include "planner/engine/field/shot_worth.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <cstring>
-#include <algorithm>
 #include <limits>
 #include <numbers>
 
@@ -48,15 +48,17 @@ void ShotWorth::refresh() {
 
 const ShotWorth::KnownDrop& ShotWorth::known_drop(std::size_t drop) {
     if (drop >= known_drops_.size())
-        known_drops_.resize(std::max(drops_.count(), drop + 1), {std::numeric_limits<float>::quiet_NaN(), -1});
+        known_drops_.resize(std::max(drops_.count(), drop + 1),
+                            {std::numeric_limits<float>::quiet_NaN(), -1});
     KnownDrop& known = known_drops_[drop];
     if (!std::isnan(known.cost)) return known;
     const DropPlaces::Drop& places = drops_.drop(drop);
     const float* dropped = next_.dropped[static_cast<std::size_t>(places.penalty)];
     for (const int cell : places.cells)
         if (known.cell < 0 || dropped[cell] < dropped[known.cell]) known.cell = cell;
-    known.cost = known.cell < 0 ? std::numeric_limits<float>::infinity()
-                                : dropped[known.cell] + static_cast<float>(places.penalty) * next_.per_penalty;
+    known.cost = known.cell < 0
+                     ? std::numeric_limits<float>::infinity()
+                     : dropped[known.cell] + static_cast<float>(places.penalty) * next_.per_penalty;
     return known;
 }
 
@@ -117,11 +119,11 @@ inline void ShotWorth::deposit(int at, int direction, float share, float replay_
         sums.replay += share;
 }
 
-ShotSums ShotWorth::of(const ShotOption& option, const BallSet& balls, int cell, int turn, float replay_cost) {
+ShotSums ShotWorth::of(const ShotOption& option, const BallSet& balls, int cell, int turn,
+                       float replay_cost) {
     ShotSums sums;
-    follow(option, balls, cell, turn, [&](int at, int direction, float share) {
-        deposit(at, direction, share, replay_cost, sums);
-    });
+    follow(option, balls, cell, turn,
+           [&](int at, int direction, float share) { deposit(at, direction, share, replay_cost, sums); });
     looked_up_ += balls.size();
     return sums;
 }
@@ -136,7 +138,8 @@ struct ShotWorth::BlockBall {
     int rest;                       // the same to where it comes to rest undisturbed
 };
 
-void ShotWorth::lane(const ShotOption& option, const BlockBall& ball, int cell, float replay_cost, ShotSums& sums) {
+void ShotWorth::lane(const ShotOption& option, const BlockBall& ball, int cell, float replay_cost,
+                     ShotSums& sums) {
     const int landing = cell + ball.landing;
     const PlayGrid::Meeting meeting(ball.meetings[landing]);
     float flying = ball.weight;
@@ -156,15 +159,16 @@ void ShotWorth::lane(const ShotOption& option, const BlockBall& ball, int cell, 
         deposit(grid_.woods_behind(ball.direction, landing), ball.direction, stopped, replay_cost, sums);
     }
     const int trap = meeting.trap_cells();
-    const int at = static_cast<float>(trap) <= option.run_cells[meeting.run_kind()]
-                       ? landing + grid_.stride(ball.direction, trap)
-                       : cell + ball.rest;
+    const bool trapped =
+        trap < PlayGrid::far_away && static_cast<float>(trap) <= option.run_cells[meeting.run_kind()];
+    const int at = trapped ? landing + grid_.stride(ball.direction, trap) : cell + ball.rest;
     deposit(at, ball.direction, flying, replay_cost, sums);
 }
 
 bool ShotWorth::woods_ahead_of_block(const ShotOption& option, int first_cell, int turn) const {
     for (int i = 0; i < static_cast<int>(block_cells); ++i)
-        if (woods_ahead(option, first_cell + i / block_side * grid_.columns() + i % block_side, turn)) return true;
+        if (woods_ahead(option, first_cell + i / block_side * grid_.columns() + i % block_side, turn))
+            return true;
     return false;
 }
 
@@ -176,8 +180,8 @@ struct ShotWorth::BlockBatch {
     std::array<std::int32_t, batch> inside;  // 1 for every cell of the block
 };
 
-void ShotWorth::land_block(const ShotOption& option, const BallSet& balls, std::size_t first, std::size_t count,
-                           int first_cell, int turn, BlockBatch& out) const {
+void ShotWorth::land_block(const ShotOption& option, const BallSet& balls, std::size_t first,
+                           std::size_t count, int first_cell, int turn, BlockBatch& out) const {
     // Casts cut towards zero: keep what is cut positive.
     constexpr float shift = 4096.0F;
     constexpr auto whole_shift = static_cast<std::int32_t>(shift);
@@ -207,7 +211,8 @@ void ShotWorth::land_block(const ShotOption& option, const BallSet& balls, std::
             const std::int32_t row = static_cast<std::int32_t>(y) - whole_shift;
             const std::int32_t to_column = first_column + column;
             const std::int32_t to_row = first_row + row;
-            out.inside[i] &= (to_column >= 0) & (to_column <= last_column) & (to_row >= 0) & (to_row <= last_row);
+            out.inside[i] &=
+                (to_column >= 0) & (to_column <= last_column) & (to_row >= 0) & (to_row <= last_row);
             into[i] = row * columns + column;
         }
     };
@@ -228,7 +233,7 @@ void ShotWorth::over_block(const ShotOption& option, const BallSet& balls, int f
     const bool woods_in_front = woods_ahead_of_block(option, first_cell, turn);
     std::array<int, run_kinds> run_ceiling;
     for (std::size_t kind = 0; kind < run_kinds; ++kind)
-        run_ceiling[kind] = static_cast<int>(option.run_cells[kind]) + 1;
+        run_ceiling[kind] = std::min(static_cast<int>(option.run_cells[kind]) + 1, PlayGrid::far_away);
     const auto longest_run = static_cast<unsigned>(*std::ranges::max_element(run_ceiling));
     const auto late = static_cast<unsigned>(option.stopped_late.size());
     const auto early = static_cast<unsigned>(option.stopped_early.size());
@@ -252,10 +257,12 @@ void ShotWorth::over_block(const ShotOption& option, const BallSet& balls, int f
             const int direction = at.direction[i];
             const std::uint16_t* const meetings = grid_.meetings(direction);
             const std::uint16_t* const ahead =
-                woods_in_front ? grid_.meetings((direction + travel_directions / 2) % travel_directions) : nullptr;
+                woods_in_front ? grid_.meetings((direction + travel_directions / 2) % travel_directions)
+                               : nullptr;
             const int landing = first_cell + at.landing[i];
             const auto is_plain = [&](PlayGrid::Meeting meeting) {
-                return meeting.woods_cells() >= late && meeting.trap_cells() >= run_ceiling[meeting.run_kind()];
+                return meeting.woods_cells() >= late &&
+                       meeting.trap_cells() >= run_ceiling[meeting.run_kind()];
             };
             const auto is_clear = [&](int cell) {
                 return ahead == nullptr || PlayGrid::Meeting(ahead[cell]).woods_cells() >= early;
@@ -287,12 +294,14 @@ void ShotWorth::over_block(const ShotOption& option, const BallSet& balls, int f
                     const std::size_t index = row * block_side + static_cast<std::size_t>(column);
                     const PlayGrid::Meeting own(static_cast<std::uint16_t>(met >> (16 * column)));
                     const int rests_at = cell + column + at.rest[own.run_kind()][i];
-                    if ((undisturbed || (is_plain(own) && is_clear(cell + column))) && replays[rests_at] >= 0.0F) {
+                    if ((undisturbed || (is_plain(own) && is_clear(cell + column))) &&
+                        replays[rests_at] >= 0.0F) {
                         sums[index].ordinary += weight * costs[rests_at];
                         sums[index].replay += weight * replays[rests_at];
                         continue;
                     }
-                    lane(option, {weight, direction, meetings, ahead, at.landing[i], at.rest[own.run_kind()][i]},
+                    lane(option,
+                         {weight, direction, meetings, ahead, at.landing[i], at.rest[own.run_kind()][i]},
                          cell + column, replay_cost[index], sums[index]);
                 }
             };
@@ -310,8 +319,8 @@ void ShotWorth::over_block(const ShotOption& option, const BallSet& balls, int f
 }
 
 // A ball that leaves the grid from some cell of the block: cell by cell, kept on its edge.
-void ShotWorth::off_grid(const ShotOption& option, const BallSet& balls, std::size_t ball, int first_cell, int turn,
-                         const float* replay_cost, std::array<ShotSums, block_cells>& sums) {
+void ShotWorth::off_grid(const ShotOption& option, const BallSet& balls, std::size_t ball, int first_cell,
+                         int turn, const float* replay_cost, std::array<ShotSums, block_cells>& sums) {
     for (int i = 0; i < static_cast<int>(block_cells); ++i) {
         const int cell = first_cell + i / block_side * grid_.columns() + i % block_side;
         const auto index = static_cast<std::size_t>(i);

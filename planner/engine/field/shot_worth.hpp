@@ -41,8 +41,8 @@ class ShotWorth {
     // A ball in a penalty area is played again where that costs less (`replay_cost`) than any drop.
     ShotSums of(const ShotOption& option, const BallSet& balls, int cell, int turn, float replay_cost);
 
-    // The same shot from every cell of the block with this first cell (block_side cells square, row by row): the
-    // balls of all its cells land in the same pattern, so that whole rows are read at once.
+    // The same shot from every cell of the block with this first cell (block_side cells square, row by row):
+    // the balls of all its cells land in the same pattern, so that whole rows are read at once.
     void over_block(const ShotOption& option, const BallSet& balls, int first_cell, int turn,
                     const float* replay_cost, std::array<ShotSums, block_cells>& sums);
 
@@ -68,8 +68,10 @@ class ShotWorth {
         std::array<float, batch> x, y, way_x, way_y;
         std::array<std::int32_t, batch> landing, direction;
     };
-    void land(const BallSet& balls, std::size_t first, std::size_t count, int cell, int turn, Batch& out) const;
-    int resting_cell(const ShotOption& option, const Batch& at, std::size_t i, PlayGrid::Meeting meeting) const;
+    void land(const BallSet& balls, std::size_t first, std::size_t count, int cell, int turn,
+              Batch& out) const;
+    int resting_cell(const ShotOption& option, const Batch& at, std::size_t i,
+                     PlayGrid::Meeting meeting) const;
     bool woods_ahead(const ShotOption& option, int cell, int turn) const;
     // Adds a share of balls at rest in a cell.
     void deposit(int at, int direction, float share, float replay_cost, ShotSums& sums);
@@ -81,8 +83,8 @@ class ShotWorth {
                   const float* replay_cost, std::array<ShotSums, block_cells>& sums);
     // follow() for the balls [from, to).
     template <class Sink>
-    void follow_balls(const ShotOption& option, const BallSet& balls, std::size_t from, std::size_t to, int cell,
-                      int turn, Sink&& sink);
+    void follow_balls(const ShotOption& option, const BallSet& balls, std::size_t from, std::size_t to,
+                      int cell, int turn, Sink&& sink);
     void lane(const ShotOption& option, const BlockBall& ball, int cell, float replay_cost, ShotSums& sums);
     struct KnownDrop {
         float cost;
@@ -102,7 +104,8 @@ inline int ShotWorth::resting_cell(const ShotOption& option, const Batch& at, st
                                    PlayGrid::Meeting meeting) const {
     const float run = option.run_cells[meeting.run_kind()];
     const int trap = meeting.trap_cells();
-    if (static_cast<float>(trap) <= run) return at.landing[i] + grid_.stride(at.direction[i], trap);
+    if (trap < PlayGrid::far_away && static_cast<float>(trap) <= run)
+        return at.landing[i] + grid_.stride(at.direction[i], trap);
     const float x = std::clamp(at.x[i] + run * at.way_x[i], 0.0F, most_column_);
     const float y = std::clamp(at.y[i] + run * at.way_y[i], 0.0F, most_row_);
     return static_cast<std::int32_t>(y) * grid_.columns() + static_cast<std::int32_t>(x);

@@ -51,8 +51,7 @@ void SolverBlocks::make_large_blocks() {
     std::vector<std::vector<int>> members;
     for (std::size_t i = 0; i < blocks_.size(); ++i) {
         SolverBlock& block = blocks_[i];
-        const Key key{block.first_cell % columns_ / side, block.first_cell / columns_ / side,
-                      block.stance};
+        const Key key{block.first_cell % columns_ / side, block.first_cell / columns_ / side, block.stance};
         const auto [entry, is_new] = known.try_emplace(key, static_cast<int>(members.size()));
         if (is_new) members.emplace_back();
         members[static_cast<std::size_t>(entry->second)].push_back(block.middle);
@@ -61,7 +60,8 @@ void SolverBlocks::make_large_blocks() {
     large_.resize(members.size());
     for (const SolverBlock& block : blocks_)
         for (std::size_t i = 0; i < block_cells; ++i)
-            if (block.open[i]) large_[static_cast<std::size_t>(block.large)].cells.push_back(cell_of(block, i));
+            if (block.open[i])
+                large_[static_cast<std::size_t>(block.large)].cells.push_back(cell_of(block, i));
     for (const auto& [key, index] : known) {
         const auto [column, row, stance] = key;
         LargeSolverBlock& large = large_[static_cast<std::size_t>(index)];

@@ -1,5 +1,5 @@
-// The cells with a choice to make, grouped for the solver: small blocks of one stance that are valued together,
-// and larger ones that share what one cell found.
+// The cells with a choice to make, grouped for the solver: small blocks of one stance that are valued
+// together, and larger ones that share what one cell found.
 #pragma once
 
 #include <array>
