@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "geometry/units.hpp"
+#include "planner/engine/field/lie_effects.hpp"
 
 namespace landwidth {
 
@@ -59,11 +60,8 @@ FanShots fan_shots(const ShotPattern& pattern, int log2_points, std::uint64_t re
         result.shots.push_back(p.shot);
     }
     const double run = pattern.run_m / row_step;
-    result.run_rows[index_of(Lie::teeing_area)] = static_cast<float>(run);
-    result.run_rows[index_of(Lie::fairway)] = static_cast<float>(run);
-    result.run_rows[index_of(Lie::rough)] = static_cast<float>(run * assumptions.run_share_rough);
-    result.run_rows[index_of(Lie::green)] = static_cast<float>(run * assumptions.run_share_green);
-    result.run_rows[index_of(Lie::trees)] = static_cast<float>(run * assumptions.run_share_trees);
+    for (const Lie lie : all_lies)
+        result.run_rows[index_of(lie)] = static_cast<float>(run * run_share(lie, assumptions));
     result.longest_run_rows = std::ranges::max(result.run_rows);
     return result;
 }

@@ -71,6 +71,22 @@ Stance stance_on(Lie lie) {
     }
 }
 
+double run_share(Lie landed_on, const EngineAssumptions& assumptions) {
+    switch (landed_on) {
+        case Lie::teeing_area:
+        case Lie::fairway:
+            return 1.0;
+        case Lie::rough:
+            return assumptions.run_share_rough;
+        case Lie::green:
+            return assumptions.run_share_green;
+        case Lie::trees:
+            return assumptions.run_share_trees;
+        default:
+            return 0.0;
+    }
+}
+
 std::optional<ShotPattern> pattern_from(const Club& club, Stance stance, double swing,
                                         const EngineAssumptions& assumptions) {
     if (!club.pattern) return std::nullopt;

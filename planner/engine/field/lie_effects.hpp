@@ -25,6 +25,9 @@ inline constexpr std::array<Stance, stance_count> all_stances{Stance::tee, Stanc
 // play only, else std::logic_error.
 Stance stance_on(Lie lie);
 
+// The run of a ball that lands on a lie, as a share of its run on mown ground; 0 where it stays.
+double run_share(Lie landed_on, const EngineAssumptions& assumptions);
+
 // The pattern of a club from a stance with a part of the full swing; absent when the club is not for it (a
 // driver off the ground, a wood out of sand or trees). `swing` in (0, 1]. Spreads of a part swing fall with
 // a power of it, not in proportion: a half wedge is not twice as precise.

@@ -14,22 +14,6 @@ constexpr int most_shots = 6;
 constexpr double least_to_lay_up_m = Yards{150.0}.metres();
 constexpr double run_step_m = Yards{0.5}.metres();
 
-double run_share(Lie lie, const EngineAssumptions& a) {
-    switch (run_kind(lie)) {
-        case RunKind::mown:
-            return 1.0;
-        case RunKind::rough:
-            return a.run_share_rough;
-        case RunKind::green:
-            return a.run_share_green;
-        case RunKind::trees:
-            return a.run_share_trees;
-        case RunKind::none:
-            break;
-    }
-    return 0.0;
-}
-
 class Path {
   public:
     Path(const PersonalField& field, int par, const LieRaster& lies)

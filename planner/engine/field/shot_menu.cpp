@@ -123,10 +123,8 @@ ShotOption option_of(const Swing& swing, const ShotPattern& pattern, Stance stan
                       .value_set = ball_set(pattern, value_log2_balls, stream + value_replicate, step_m)};
     // Out of trees the ball is among them already: the pattern itself says what that costs.
     if (stance != Stance::trees) option.stopped_early = stopped_shares(clearance, carry, step_m, false);
-    option.run_cells[static_cast<std::size_t>(RunKind::mown)] = cells(pattern.run_m);
-    option.run_cells[static_cast<std::size_t>(RunKind::rough)] = cells(pattern.run_m * a.run_share_rough);
-    option.run_cells[static_cast<std::size_t>(RunKind::green)] = cells(pattern.run_m * a.run_share_green);
-    option.run_cells[static_cast<std::size_t>(RunKind::trees)] = cells(pattern.run_m * a.run_share_trees);
+    for (const Lie lie : all_lies)
+        option.run_cells[static_cast<std::size_t>(run_kind(lie))] = cells(pattern.run_m * run_share(lie, a));
     return option;
 }
 
