@@ -126,7 +126,7 @@ const std::array constants{
              "angle between the rays of the tee fan, and the finest step of the aim", assumption},
 
     Constant{
-        "field_step", 2.0, yd, 0.25, 10.0, IN(engine, field_step_m),
+        "field_step", 2.0, yd, 0.5, 10.0, IN(engine, field_step_m),
         "cell of the grid on which the golfer's own field is solved; tests/benchmarks measure what it costs",
         assumption},
     Constant{

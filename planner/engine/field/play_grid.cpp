@@ -12,7 +12,7 @@ namespace {
 
 constexpr double whole_turn = 2.0 * std::numbers::pi;
 constexpr unsigned trap_shift = 3, woods_shift = 9;
-constexpr std::uint16_t kind_mask = 7U, trap_mask = 63U << trap_shift, woods_mask = 63U << woods_shift;
+constexpr std::uint16_t trap_mask = 63U << trap_shift, woods_mask = 63U << woods_shift;
 
 // Hardly a ball ends up further behind the tee, or further beyond the hole.
 constexpr double behind_tee_m = Yards{25.0}.metres();
