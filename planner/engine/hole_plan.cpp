@@ -32,7 +32,9 @@ HolePlan plan_hole(const Hole& hole, const Golfer& golfer, const GolferGame& gam
                    const PlanRequest& request, int strokes_received) {
     const EngineAssumptions& assumptions = request.assumptions.engine;
     HoleStudy study(hole, golfer, game, bag, request, strokes_received);
-    const auto [contenders, search, coarse_rays] = study.options();
+    const HoleStudy::Options options = study.options();
+    const std::vector<Contender>& contenders = options.contenders;
+    const AimSearch& search = options.search;
     std::vector<std::size_t> order(contenders.size());
     for (std::size_t i = 0; i < order.size(); ++i)
         order[i] = i;
@@ -48,8 +50,8 @@ HolePlan plan_hole(const Hole& hole, const Golfer& golfer, const GolferGame& gam
     if (best.score.empty()) best.score = study.score(*contenders[order.front()].shots, best.aim);
     Verdict& verdict = plan.verdict;
     verdict.best = 0;
-    verdict.confidence =
-        confidence_in(study.fan(), contenders, search.clubs, order.front(), search.replay_cost, coarse_rays);
+    verdict.confidence = confidence_in(study.fan(), contenders, search.clubs, order.front(),
+                                       search.replay_cost, options.coarse_rays);
     if (plan.choices.size() > 1) {
         verdict.over = 1;
         verdict.margin = cost(order[1]) - cost(order[0]);

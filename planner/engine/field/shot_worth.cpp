@@ -185,7 +185,9 @@ void ShotWorth::land_block(const ShotOption& option, const BallSet& balls, std::
     // Casts cut towards zero: keep what is cut positive.
     constexpr float shift = 4096.0F;
     constexpr auto whole_shift = static_cast<std::int32_t>(shift);
-    const auto [sine, cosine] = turns()[static_cast<std::size_t>(turn)];
+    const Turn& aim = turns()[static_cast<std::size_t>(turn)];
+    const float sine = aim.sine;
+    const float cosine = aim.cosine;
     const std::int32_t columns = grid_.columns();
     const std::int32_t first_column = first_cell % columns;
     const std::int32_t first_row = first_cell / columns;
