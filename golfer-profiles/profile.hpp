@@ -26,8 +26,16 @@ struct Launch {
     friend bool operator==(const Launch&, const Launch&) = default;
 };
 
+// The shots a club's pattern was learnt from, and what was known before them.
+struct LearntFrom {
+    ShotPattern prior;
+    std::vector<ShotOffset> shots;  // where they first landed
+
+    friend bool operator==(const LearntFrom&, const LearntFrom&) = default;
+};
+
 struct Club {
-    std::string name;  // unique in the bag, as same_name compares
+    std::string name;  // unique in the profile, as same_name compares
     ClubKind kind = ClubKind::iron;
     std::optional<double> length_m = {};
     std::optional<double> loft_rad = {};
@@ -35,6 +43,9 @@ struct Club {
     std::optional<ShotPattern> pattern = {};
     std::optional<Launch> launch = {};
     std::string note = {};  // where the numbers come from; may be empty
+    // A club on trial is known but not carried: only a comparison of bags looks at it.
+    bool in_bag = true;
+    std::optional<LearntFrom> learnt_from = {};  // only with a pattern
 
     friend bool operator==(const Club&, const Club&) = default;
 };
@@ -51,7 +62,7 @@ struct Golfer {
     Hand hand = Hand::right;
     Level short_game = NamedLevel::handicap;
     Level putting = NamedLevel::handicap;
-    std::vector<Club> clubs;  // as listed; at most 14 (Rules of Golf 4.1b)
+    std::vector<Club> clubs;  // as listed; at most 14 of them in the bag (Rules of Golf 4.1b)
     std::string note;
 
     // Names compare as in same_name; nullptr when there is none of that name.
@@ -61,6 +72,9 @@ struct Golfer {
 };
 
 inline constexpr std::size_t most_clubs = 14;  // Rules of Golf 4.1b
+
+// The golfer with the clubs in the bag alone.
+Golfer with_bag_only(Golfer golfer);
 
 // Two names are the same when they differ only in spaces around them or in the case of ASCII letters.
 bool same_name(std::string_view a, std::string_view b);

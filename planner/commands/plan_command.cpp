@@ -89,12 +89,13 @@ int PlanCommand::run(std::ostream& out, std::ostream& err) {
     const ProfileReading profile = read_profile(profile_);
     const Course course = course_.read(request.assumptions.map);
     refuse_unplannable(course);
-    RoundPlan plan = plan_round(course, profile.golfer, request);
+    const Golfer golfer = with_bag_only(profile.golfer);
+    RoundPlan plan = plan_round(course, golfer, request);
     add_warnings(course, profile, plan.warnings);
     for (const std::string& warning : plan.warnings)
         err << "landwidth: warning: " << warning << '\n';
 
-    const PlanView view{course, profile.golfer, plan, output_.units()};
+    const PlanView view{course, golfer, plan, output_.units()};
     if (output_.format() == "json") {
         output_.write(plan_json(view), out);
     } else if (output_.format() == "html") {

@@ -6,7 +6,7 @@
 
 #include "geometry/error.hpp"
 #include "geometry/units.hpp"
-#include "planner/engine/pattern_draws.hpp"
+#include "golfer-profiles/pattern_draws.hpp"
 
 namespace landwidth {
 
@@ -19,7 +19,9 @@ constexpr int fine_log2_points = 11;
 constexpr int replicate_log2_points = 12;
 constexpr std::uint64_t replicate_count = 8;
 constexpr int draw_log2_points = 8;
-ClubShots club_shots(const ShotPattern& pattern, std::size_t club, const EngineAssumptions& a) {
+
+ClubShots club_shots(const Golfer& golfer, std::size_t club, const EngineAssumptions& a) {
+    const ShotPattern& pattern = *golfer.clubs[club].pattern;
     ClubShots shots{club,
                     fan_shots(pattern, coarse_log2_points, 0, a),
                     fan_shots(pattern, fine_log2_points, 0, a),
@@ -27,10 +29,9 @@ ClubShots club_shots(const ShotPattern& pattern, std::size_t club, const EngineA
                     {}};
     for (std::uint64_t replicate = 1; replicate <= replicate_count; ++replicate)
         shots.replicates.push_back(fan_shots(pattern, replicate_log2_points, replicate, a));
-    const auto draws = static_cast<std::uint64_t>(a.confidence_draws);
-    for (std::uint64_t draw = 0; draw < draws; ++draw)
-        shots.draws.push_back(
-            fan_shots(drawn_pattern(pattern, a.preset_worth_shots, club, draw), draw_log2_points, 0, a));
+    const auto draws = static_cast<int>(a.confidence_draws);
+    for (const ShotPattern& drawn : drawn_patterns(golfer.clubs[club], a.prior, club, draws))
+        shots.draws.push_back(fan_shots(drawn, draw_log2_points, 0, a));
     return shots;
 }
 
@@ -45,9 +46,8 @@ BagShots bag_shots(const Golfer& golfer, const EngineAssumptions& assumptions) {
         throw InputError("profile of " + golfer.name,
                          "no club but the putter has a shot pattern; give at least one a pattern");
     bag.clubs.resize(clubs.size());
-    tbb::parallel_for(std::size_t{0}, clubs.size(), [&](std::size_t i) {
-        bag.clubs[i] = club_shots(*golfer.clubs[clubs[i]].pattern, clubs[i], assumptions);
-    });
+    tbb::parallel_for(std::size_t{0}, clubs.size(),
+                      [&](std::size_t i) { bag.clubs[i] = club_shots(golfer, clubs[i], assumptions); });
     for (const ClubShots& shots : bag.clubs) {
         const ShotPattern& pattern = *golfer.clubs[shots.club].pattern;
         bag.longest_total_m = std::max(bag.longest_total_m, pattern.usual.centre.carry_m + pattern.run_m);

@@ -2,6 +2,8 @@
 // radians.
 #pragma once
 
+#include "golfer-profiles/pattern_prior.hpp"
+
 namespace landwidth {
 
 struct EngineAssumptions {
@@ -59,9 +61,10 @@ struct EngineAssumptions {
     // Woods on the way: a ball is low in the first and last share of its carry, and woods there stop a share.
     double low_flight_share;
     double trees_stop_share;
-    // Confidence: how many shots' worth of knowledge a preset's numbers are taken for, how many draws are
-    // made, and below which share of draws a verdict is a toss-up.
-    double preset_worth_shots;
+    // What is known of a pattern before any shot is recorded.
+    PatternPrior prior;
+    // Confidence: how many draws of the patterns are made, and below which share of draws a verdict is a
+    // toss-up.
     double confidence_draws;
     double toss_up_below;
 };

@@ -4,6 +4,8 @@
 #include <boost/random/sobol.hpp>
 #include <cmath>
 
+#include "golfer-profiles/counter_bits.hpp"
+
 namespace landwidth {
 
 namespace {
@@ -48,13 +50,6 @@ void append_shots(const Spread& spread, double tail_dof, double share, std::size
 }
 
 }  // namespace
-
-std::uint64_t mixed(std::uint64_t counter) {
-    std::uint64_t z = counter + 0x9e3779b97f4a7c15ULL;
-    z = (z ^ (z >> 30)) * 0xbf58476d1ce4e5b9ULL;
-    z = (z ^ (z >> 27)) * 0x94d049bb133111ebULL;
-    return z ^ (z >> 31);
-}
 
 std::vector<WeightedShot> weighted_shots(const ShotPattern& pattern, int log2_points,
                                          std::uint64_t replicate) {

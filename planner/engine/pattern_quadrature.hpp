@@ -25,8 +25,4 @@ struct WeightedShot {
 std::vector<WeightedShot> weighted_shots(const ShotPattern& pattern, int log2_points,
                                          std::uint64_t replicate);
 
-// A well-mixed 64-bit number for a counter: the counter-based randomness of the engine (SplitMix64's
-// finaliser; G. Steele, D. Lea, C. Flood, OOPSLA 2014).
-std::uint64_t mixed(std::uint64_t counter);
-
 }  // namespace landwidth

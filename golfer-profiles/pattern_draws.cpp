@@ -1,31 +1,16 @@
-#include "planner/engine/pattern_draws.hpp"
+#include "golfer-profiles/pattern_draws.hpp"
 
 #include <algorithm>
 #include <boost/random/beta_distribution.hpp>
 #include <boost/random/chi_squared_distribution.hpp>
 #include <boost/random/normal_distribution.hpp>
 #include <cmath>
-#include <limits>
 
-#include "planner/engine/pattern_quadrature.hpp"
+#include "golfer-profiles/counter_bits.hpp"
 
 namespace landwidth {
 
 namespace {
-
-// A random bit source that is a function of a key and a counter.
-class CounterBits {
-  public:
-    using result_type = std::uint64_t;
-    explicit CounterBits(std::uint64_t key) : key_(key) {}
-    static constexpr result_type min() { return 0; }
-    static constexpr result_type max() { return std::numeric_limits<result_type>::max(); }
-    result_type operator()() { return mixed(key_ ^ mixed(counter_++)); }
-
-  private:
-    std::uint64_t key_;
-    std::uint64_t counter_ = 0;
-};
 
 // Lower triangle of a 2 x 2 matrix.
 struct Triangle {
@@ -59,8 +44,6 @@ Triangle drawn_root(const Triangle& root, double n, CounterBits& bits) {
     return {a, both / a, std::sqrt(std::max(side - both * both / carry, 1e-12))};
 }
 
-}  // namespace
-
 ShotPattern drawn_pattern(const ShotPattern& pattern, double worth_shots, std::uint64_t club,
                           std::uint64_t draw) {
     const double n = std::max(2.0, static_cast<double>(pattern.shots) + worth_shots);
@@ -82,6 +65,17 @@ ShotPattern drawn_pattern(const ShotPattern& pattern, double worth_shots, std::u
         drawn.mishit->share = std::min(beta(bits), 0.999);
     }
     return drawn;
+}
+
+}  // namespace
+
+std::vector<ShotPattern> drawn_patterns(const Club& club, const PatternPrior& weight, std::uint64_t stream,
+                                        int count) {
+    std::vector<ShotPattern> draws;
+    for (int draw = 0; draw < count; ++draw)
+        draws.push_back(
+            drawn_pattern(*club.pattern, weight.worth_shots, stream, static_cast<std::uint64_t>(draw)));
+    return draws;
 }
 
 }  // namespace landwidth

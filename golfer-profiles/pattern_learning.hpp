@@ -1,0 +1,29 @@
+// A shot pattern from recorded shots: a Student t for the usual shot and a normal for mishits, fitted by
+// expectation and maximisation, leaning on what is known of such golfers where shots are few.
+#pragma once
+
+#include <span>
+#include <vector>
+
+#include "golfer-profiles/pattern_prior.hpp"
+#include "golfer-profiles/shot_pattern.hpp"
+
+namespace landwidth {
+
+// The maximum-likelihood bivariate t of given degrees of freedom (infinite: the normal, whose centre is the
+// mean and whose covariance the mean of squares), by iteratively reweighted means. In `Spread` the standard
+// deviations are those of the distribution, as everywhere. At least 3 shots that are not on one line; throws
+// std::invalid_argument otherwise. tail_dof > 2.
+Spread fitted_spread(std::span<const ShotOffset> shots, double tail_dof);
+
+struct PatternFit {
+    ShotPattern pattern;  // run_m is the prior's; shots is the number learnt from, and the prior's
+    std::vector<double> mishit_chance;  // of each shot given: the chance that it was a mishit, in [0, 1]
+};
+
+// `prior` is the typical pattern of the golfer's level and distance (shots 0), or an earlier one of the
+// golfer's own (shots > 0: it then weighs that much more). Any number of shots, none included.
+PatternFit learnt_pattern(std::span<const ShotOffset> shots, const ShotPattern& prior,
+                          const PatternPrior& weight);
+
+}  // namespace landwidth

@@ -1,0 +1,49 @@
+// A log of recorded shots, CSV with a header, one row a shot: `club,carry_yd,side_yd` and any of
+// `total_yd,ball_speed_mph, club_speed_mph,launch_deg,spin_rpm,peak_yd,date,build,note`; or a log from the
+// course, `club,start_lon,start_lat, finish_lon,finish_lat,target_lon,target_lat` (degrees, WGS 84), where
+// side is measured from the line to the target. Units by suffix (_yd, _m; _mph, _mps, _kmh).
+#pragma once
+
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "golfer-profiles/shot_pattern.hpp"
+
+namespace landwidth {
+
+struct LoggedShot {
+    std::size_t row;  // in the file, the header being row 1
+    std::string club;
+    std::string build;  // may be empty
+    // Where the ball first landed; absent when only where it came to rest is known.
+    std::optional<double> carry_m = {};
+    std::optional<double> total_m = {};  // to where it came to rest
+    double side_m = 0.0;                 // of the landing place, or of the place of rest when carry is absent
+    std::optional<double> ball_speed_mps = {};
+    std::optional<double> club_speed_mps = {};
+    std::optional<double> launch_rad = {};
+    std::optional<double> spin_rad_per_s = {};
+    std::optional<double> peak_m = {};
+    std::string date = {};
+    std::string note = {};
+};
+
+struct ShotLog {
+    std::vector<LoggedShot> shots;  // in the order of the file
+    // One sentence each: how units were read, columns that are not used, rows that look like a slip of typing
+    // or of the unit. No row is left out without one.
+    std::vector<std::string> warnings;
+};
+
+// header of ours = header of the file: {"carry_yd", "Carry"}.
+struct ColumnName {
+    std::string ours;
+    std::string theirs;
+};
+
+// Throws InputError with file, row and column for what cannot be read without doubt.
+ShotLog read_shot_log(const std::filesystem::path& path, const std::vector<ColumnName>& columns);
+
+}  // namespace landwidth
