@@ -73,8 +73,8 @@ struct Golfer {
 
 inline constexpr std::size_t most_clubs = 14;  // Rules of Golf 4.1b
 
-// The golfer with the clubs in the bag alone.
-Golfer with_bag_only(Golfer golfer);
+// A club to play with: in the bag, with a pattern, no putter.
+bool is_playable(const Club& club);
 
 // Two names are the same when they differ only in spaces around them or in the case of ASCII letters.
 bool same_name(std::string_view a, std::string_view b);

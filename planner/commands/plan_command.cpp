@@ -89,13 +89,12 @@ int PlanCommand::run(std::ostream& out, std::ostream& err) {
     const ProfileReading profile = read_profile(profile_);
     const Course course = course_.read(request.assumptions.map);
     refuse_unplannable(course);
-    const Golfer golfer = with_bag_only(profile.golfer);
-    RoundPlan plan = plan_round(course, golfer, request);
+    RoundPlan plan = plan_round(course, profile.golfer, request);
     add_warnings(course, profile, plan.warnings);
     for (const std::string& warning : plan.warnings)
         err << "landwidth: warning: " << warning << '\n';
 
-    const PlanView view{course, golfer, plan, output_.units()};
+    const PlanView view{course, profile.golfer, plan, output_.units()};
     if (output_.format() == "json") {
         output_.write(plan_json(view), out);
     } else if (output_.format() == "html") {

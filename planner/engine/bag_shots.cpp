@@ -41,7 +41,7 @@ BagShots bag_shots(const Golfer& golfer, const EngineAssumptions& assumptions) {
     BagShots bag;
     std::vector<std::size_t> clubs;
     for (std::size_t club = 0; club < golfer.clubs.size(); ++club)
-        if (golfer.clubs[club].pattern && golfer.clubs[club].kind != ClubKind::putter) clubs.push_back(club);
+        if (is_playable(golfer.clubs[club])) clubs.push_back(club);
     if (clubs.empty())
         throw InputError("profile of " + golfer.name,
                          "no club but the putter has a shot pattern; give at least one a pattern");

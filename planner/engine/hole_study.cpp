@@ -24,7 +24,8 @@ double forward_of(const Hole& hole) {
 double club_length(const Golfer& golfer, const EngineAssumptions& assumptions) {
     double longest = 0.0;
     for (const Club& club : golfer.clubs)
-        if (club.kind != ClubKind::putter) longest = std::max(longest, club.length_m.value_or(0.0));
+        if (club.in_bag && club.kind != ClubKind::putter)
+            longest = std::max(longest, club.length_m.value_or(0.0));
     return longest > 0.0 ? longest : assumptions.club_length_m;
 }
 

@@ -23,7 +23,7 @@ std::optional<double> sum_of(const std::vector<HolePlan>& holes, double HolePlan
 
 bool has_driver(const Golfer& golfer) {
     for (const Club& club : golfer.clubs)
-        if (club.kind == ClubKind::driver && club.pattern) return true;
+        if (club.kind == ClubKind::driver && is_playable(club)) return true;
     return false;
 }
 
@@ -33,7 +33,7 @@ std::vector<std::string> plan_warnings(const Course& course, const Golfer& golfe
     std::size_t presets = 0;
     std::size_t patterns = 0;
     for (const Club& club : golfer.clubs)
-        if (club.pattern) {
+        if (is_playable(club)) {
             ++patterns;
             presets += club.pattern->shots == 0 ? 1 : 0;
         }
