@@ -181,6 +181,14 @@ const std::array constants{
              "draws of the patterns in which the verdict is taken again", assumption},
     Constant{"toss_up_below", 0.65, share, 0.0, 1.0, IN(engine, toss_up_below),
              "a verdict that holds in fewer of the draws is called a toss-up", assumption},
+    Constant{"weigh_draws", 200.0, count, 20.0, 10000.0, IN(engine, weigh_draws),
+             "draws of the patterns in which a change of the bag is weighed", assumption},
+    Constant{"settled_at", 0.8, share, 0.5, 0.999, IN(engine, settled_at),
+             "a change of the bag counts as settled when it helps, or does not, in so many of the draws",
+             assumption},
+    Constant{"most_more_shots", 300.0, count, 1.0, 100000.0, IN(engine, most_more_shots),
+             "further shots of one club that are looked at, at most, to settle a change of the bag",
+             assumption},
 };
 #undef IN
 

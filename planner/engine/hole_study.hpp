@@ -2,6 +2,7 @@
 #pragma once
 
 #include <memory>
+#include <span>
 #include <vector>
 
 #include "planner/engine/aim_description.hpp"
@@ -22,6 +23,11 @@ class HoleStudy {
     HoleStudy(const Hole& hole, const Golfer& golfer, const GolferGame& game, const BagShots& bag,
               const PlanRequest& request, int strokes_received);
 
+    // The same hole with another bag, solved from `base`, which must outlive it: `golfer`, `game` and `bag`
+    // are of the same profile with other in_bag marks; `bag` may know clubs that are not in the bag. Aim for
+    // strokes only.
+    HoleStudy(HoleStudy& base, const Golfer& golfer, const GolferGame& game, const BagShots& bag);
+
     // The clubs worth trying from the tee at their best aims, and what playing again costs.
     struct Options {
         std::vector<Contender> contenders;
@@ -29,6 +35,8 @@ class HoleStudy {
         int coarse_rays;
     };
     Options options();
+    // Of those clubs only the ones given, as far as there is any.
+    Options options_among(std::span<const std::size_t> clubs);
 
     // Everything about one club at one aim. `shots` may be of a club that is not in the bag; `club` is then
     // only carried through. aim: plane bearing, taken to the nearest ray of the fan.
@@ -41,16 +49,21 @@ class HoleStudy {
     // Of the plan's usual ball after a tee shot; empty with the published field.
     std::vector<PlannedShot> next_shots_after(const ShotPattern& pattern, double aim) const;
 
+    // Where full shots are played after this tee shot; empty with the published field.
+    std::vector<ScorePaths::Visit> visits_after(const ClubShots& shots, double aim);
+
+    Tally mean_tally(const ClubShots& shots, int ray);
     const GolferAim& aim_for() const { return aim_; }
     ReplayCost replay_cost() const;
-    TeeFan& fan() { return fan_; }
+    TeeFan& fan() { return *fan_; }
     const StrokesField& field() const { return *field_; }
     const PersonalField* personal() const { return personal_; }
 
   private:
     std::unique_ptr<StrokesField> made_field(const GolferGame& game, const PlanRequest& request);
     std::vector<Caution> cautions(const ClubShots& shots, int ray) const;
-    Tally mean_tally(const ClubShots& shots, int ray);
+    std::shared_ptr<TeeFan> made_fan(const GolferGame& game) const;
+    Options searched(std::vector<Contender> contenders);
 
     const Hole& hole_;
     const Golfer& golfer_;
@@ -58,10 +71,10 @@ class HoleStudy {
     const EngineAssumptions assumptions_;
     ReliefRules rules_;
     GolferAim aim_;
-    LieRaster lies_;
+    std::shared_ptr<const LieRaster> lies_;
     const PersonalField* personal_ = nullptr;  // field_, when it is one
     std::unique_ptr<StrokesField> field_;
-    TeeFan fan_;
+    std::shared_ptr<TeeFan> fan_;
     AimMarks marks_;
     std::unique_ptr<ScorePaths> paths_;
 };

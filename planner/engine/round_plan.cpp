@@ -60,7 +60,8 @@ std::vector<std::string> plan_warnings(const Course& course, const Golfer& golfe
 RoundPlan plan_round(const Course& course, const Golfer& golfer, const PlanRequest& request) {
     if (request.field == FieldKind::published && request.aim_for != AimFor::strokes)
         throw UsageError("the published table knows mean strokes alone; other aims need the personal field");
-    const BagShots bag = bag_shots(golfer, request.assumptions.engine);
+    const BagShots bag = bag_shots(golfer, request.assumptions.engine,
+                                   static_cast<int>(request.assumptions.engine.confidence_draws));
     const GolferGame game(golfer, request.assumptions.engine);
     const std::vector<int> received = request.aim_for == AimFor::stableford
                                           ? strokes_received(course, golfer.handicap_index)

@@ -33,7 +33,7 @@ PersonalField::PersonalField(const GolferGame& game, const Hole& hole, const Lie
                    game.menu().longest_run_m(), game.clearance().low_reach_m(game.menu().longest_carry_m())),
           DistanceLeft(hole.line, hole.lies.extent())})) {
     DropPlaces drops(grid(), rules_);
-    FieldSolver solver(solver_ground(drops));
+    FieldSolver solver(solver_ground(game_, drops));
     strokes_ = solver.strokes(record_);
     found_ = solver.found();
     if (!aim_.is_strokes()) solve_layers(solver);
@@ -43,7 +43,7 @@ PersonalField::PersonalField(const PersonalField& base, const GolferGame& change
     : game_(changed), line_(base.line_), aim_(base.aim_), rules_(base.rules_), ground_(base.ground_) {
     if (!aim_.is_strokes()) throw std::logic_error("only an aim for strokes can be solved from another bag");
     DropPlaces drops(grid(), rules_);
-    FieldSolver solver(solver_ground(drops));
+    FieldSolver solver(solver_ground(game_, drops));
     strokes_ = solver.strokes_from({base.strokes_, base.game_.menu(), base.found_}, record_);
     found_ = solver.found();
     is_as_base_ = true;
@@ -56,12 +56,12 @@ PersonalField::PersonalField(const PersonalField& base, const GolferGame& change
 
 PersonalField::~PersonalField() = default;
 
-SolverGround PersonalField::solver_ground(DropPlaces& drops) const {
-    const EngineAssumptions& a = game_.assumptions();
+SolverGround PersonalField::solver_ground(const GolferGame& game, DropPlaces& drops) const {
+    const EngineAssumptions& a = game.assumptions();
     return {.grid = grid(),
             .drops = drops,
-            .menu = game_.menu(),
-            .hole_out = game_.hole_out(),
+            .menu = game.menu(),
+            .hole_out = game.hole_out(),
             .line = line_,
             .lost_share = a.trees_lost_share,
             .stuck_share = a.recovery_stuck_share,
@@ -149,12 +149,17 @@ StrokesField::Worth PersonalField::worth(Point place, Lie lie, int used) const {
 }
 
 std::unique_ptr<PersonalField::Evaluator> PersonalField::evaluator(int used) const {
-    return std::make_unique<Evaluator>(*this, used);
+    return evaluator_of(game_, used);
 }
 
-PersonalField::Evaluator::Evaluator(const PersonalField& field, int used)
+std::unique_ptr<PersonalField::Evaluator> PersonalField::evaluator_of(const GolferGame& game,
+                                                                      int used) const {
+    return std::make_unique<Evaluator>(*this, game, used);
+}
+
+PersonalField::Evaluator::Evaluator(const PersonalField& field, const GolferGame& game, int used)
     : drops_(field.grid(), field.rules_) {
-    const SolverGround ground = field.solver_ground(drops_);
+    const SolverGround ground = field.solver_ground(game, drops_);
     const bool strokes = field.aim_.is_strokes() || used >= field.aim_.hopeless_from();
     const FieldLayer& one = strokes ? field.strokes_ : field.layer(used + 1);
     const FieldLayer& two = strokes ? field.strokes_ : field.layer(used + 2);

@@ -69,9 +69,11 @@ class PersonalField final : public StrokesField {
     // field.
     class Evaluator;
     std::unique_ptr<Evaluator> evaluator(int used) const;
+    // The same with the shots of another game over the costs of this field.
+    std::unique_ptr<Evaluator> evaluator_of(const GolferGame& game, int used) const;
 
   private:
-    SolverGround solver_ground(DropPlaces& drops) const;
+    SolverGround solver_ground(const GolferGame& game, DropPlaces& drops) const;
     void solve_layers(FieldSolver& solver);
     float cost_near(Point place, Lie lie, const FieldLayer& layer) const;
 
@@ -96,7 +98,7 @@ class PersonalField final : public StrokesField {
 
 class PersonalField::Evaluator {
   public:
-    Evaluator(const PersonalField& field, int used);
+    Evaluator(const PersonalField& field, const GolferGame& game, int used);
 
     ActionSearch& search() { return *search_; }
     ShotWorth& worth() { return *worth_; }
