@@ -85,6 +85,21 @@ void refuse_known_shots(const LoggedClub& logged, const std::vector<ShotOffset>&
         fmt::format("the profile has learnt from these shots of {} already", in_quotes(logged.name)));
 }
 
+// A pattern that a profile cannot hold comes of columns that are not what they seem.
+void refuse_impossible(const LoggedClub& logged, const ShotPattern& pattern,
+                       const std::vector<NamedLog>& logs) {
+    constexpr double least_carry_yd = 1, most_side_yd = 150, most_run_yd = 120;
+    const double carry = to_yards(pattern.usual.centre.carry_m);
+    const double side = to_yards(pattern.usual.centre.side_m);
+    const double run = to_yards(pattern.run_m);
+    if (carry >= least_carry_yd && std::abs(side) <= most_side_yd && run <= most_run_yd) return;
+    throw InputError(
+        logs[logged.shots.front().log].file,
+        fmt::format("the shots of {} carry {:.0f} yd, end {:.0f} yd to the side and run {:.0f} yd as a "
+                    "rule, which no golfer's do; are columns or units mixed up?",
+                    in_quotes(logged.name), carry, std::abs(side), run));
+}
+
 std::string note_for(const LearntClub& learnt) {
     const std::size_t shots = learnt.logged.shots.size();
     std::string note = fmt::format("learnt from {} recorded shot{}", shots, shots == 1 ? "" : "s");
@@ -121,6 +136,7 @@ LearntClub learnt_club(const LoggedClub& logged, Before before, const PatternPri
     if (logged.launch) club.launch = logged.launch;
     club.pattern = fit.pattern;
     if (logged.run_m) club.pattern->run_m = *logged.run_m;
+    refuse_impossible(logged, *club.pattern, logs);
     club.note = note_for(learnt);
     club.learnt_from.reset();
     if (shots.size() <= most_shots_kept) club.learnt_from = LearntFrom{learnt.prior, std::move(shots)};

@@ -105,6 +105,7 @@ std::optional<double> learnt_run(const Group& group) {
     return run ? std::optional(std::max(*run, 0.0)) : std::nullopt;
 }
 
+// Nothing when no shot has all three, or when the middle one is no full shot's.
 std::optional<Launch> learnt_launch(const Group& group) {
     std::vector<double> speeds, angles, spins;
     for (const auto& [shot, log] : group.members) {
@@ -114,7 +115,10 @@ std::optional<Launch> learnt_launch(const Group& group) {
         spins.push_back(*shot->spin_rad_per_s);
     }
     if (speeds.empty()) return std::nullopt;
-    return Launch{median(speeds), median(angles), median(spins)};
+    const Launch launch{median(speeds), median(angles), median(spins)};
+    constexpr double slowest_mps = 5.0, lowest_rad = -10.0 * radians_per_degree;
+    return launch.ball_speed_mps >= slowest_mps && launch.launch_rad >= lowest_rad ? std::optional(launch)
+                                                                                   : std::nullopt;
 }
 
 // The share of a shot's carry that it runs.
