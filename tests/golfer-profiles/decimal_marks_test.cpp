@@ -1,7 +1,8 @@
 // Commas and points: read where there is one reading, refused where there are two.
+#include "golfer-profiles/logs/decimal_marks.hpp"
+
 #include <string_view>
 
-#include "golfer-profiles/logs/decimal_marks.hpp"
 #include "tests/catch.hpp"
 
 using namespace landwidth;
@@ -45,8 +46,8 @@ TEST_CASE("a comma before three digits is read by the other numbers of the file"
 }
 
 TEST_CASE("digits that are no number are none", "[log]") {
-    for (const std::string_view digits : {"", ".", ",", "1,2,3", "1.2.3", "12,34,567", "1,234,56", "1,234.567.8",
-                                          "231,", "0,234,567"}) {
+    for (const std::string_view digits :
+         {"", ".", ",", "1,2,3", "1.2.3", "12,34,567", "1,234,56", "1,234.567.8", "231,", "0,234,567"}) {
         CAPTURE(digits);
         REQUIRE(!marks_of({}).value(digits));
         REQUIRE(!marks_of({}).is_ambiguous(digits));

@@ -1,9 +1,10 @@
 // Shot logs as people and apps write them: what is read, and how.
+#include "golfer-profiles/shot_log.hpp"
+
 #include <cmath>
 #include <string>
 
 #include "geometry/units.hpp"
-#include "golfer-profiles/shot_log.hpp"
 #include "tests/catch.hpp"
 #include "tests/golfer-profiles/log_fixture.hpp"
 
@@ -118,12 +119,12 @@ TEST_CASE("headings are mapped to ours", "[log]") {
 
 TEST_CASE("other units of speed", "[log]") {
     const ShotLog log = log_of(
-        "club,carry_yd,side_yd,ball_speed_kmh,club_speed_mps\ndriver,230,0,240,45\ndriver,230,0,150 mph,45 m/s\n");
+        "club,carry_yd,side_yd,ball_speed_kmh,club_speed_mps\ndriver,230,0,240,45\ndriver,230,0,150 mph,45 "
+        "m/s\n");
     REQUIRE_THAT(*log.shots[0].ball_speed_mps, WithinAbs(240 / 3.6, 1e-9));
     REQUIRE_THAT(*log.shots[0].club_speed_mps, WithinAbs(45, 1e-9));
     REQUIRE_THAT(*log.shots[1].ball_speed_mps, WithinAbs(150 * 0.44704, 1e-9));
-    REQUIRE(log.warnings.front() ==
-            "column \"ball_speed_kmh\": read as the cells say, 1 in kmh, 1 in mph");
+    REQUIRE(log.warnings.front() == "column \"ball_speed_kmh\": read as the cells say, 1 in kmh, 1 in mph");
 }
 
 TEST_CASE("mixed units and mixed sides are told with their numbers", "[log]") {
@@ -138,7 +139,8 @@ TEST_CASE("mixed units and mixed sides are told with their numbers", "[log]") {
 
 TEST_CASE("what was not measured is absent, not 0", "[log]") {
     const ShotLog log = log_of(
-        "club,carry_yd,side_yd,total_yd,spin_rpm\ndriver,230,0,,-\ndriver,,3,250,n/a\ndriver,231,0,240,2500\n");
+        "club,carry_yd,side_yd,total_yd,spin_rpm\ndriver,230,0,,-\ndriver,,3,250,n/"
+        "a\ndriver,231,0,240,2500\n");
     REQUIRE(!log.shots[0].total_m);
     REQUIRE(!log.shots[0].spin_rad_per_s);
     REQUIRE(!log.shots[1].carry_m);
@@ -148,8 +150,8 @@ TEST_CASE("what was not measured is absent, not 0", "[log]") {
 }
 
 TEST_CASE("positions on a course become distances along and across the line", "[log]") {
-    // At the equator a thousandth of a degree of longitude is 111.3195 m (WGS 84 equatorial radius 6378137 m);
-    // of latitude 110.5743 m (its flattening): by definition of the ellipsoid.
+    // At the equator a thousandth of a degree of longitude is 111.3195 m (WGS 84 equatorial radius 6378137
+    // m); of latitude 110.5743 m (its flattening): by definition of the ellipsoid.
     const ShotLog log = log_of(
         "club,start_lon,start_lat,finish_lon,finish_lat,target_lon,target_lat\n"
         "driver,0,0,0.002,-0.0001,0.003,0\n"
