@@ -29,7 +29,7 @@ struct Launch {
 // The shots a club's pattern was learnt from, and what was known before them.
 struct LearntFrom {
     ShotPattern prior;
-    std::vector<ShotOffset> shots;  // where they first landed
+    std::vector<ShotOffset> shots;  // where they first landed; at most most_learnt_shots
 
     friend bool operator==(const LearntFrom&, const LearntFrom&) = default;
 };
@@ -72,6 +72,9 @@ struct Golfer {
 };
 
 inline constexpr std::size_t most_clubs = 14;  // Rules of Golf 4.1b
+// With those on trial, and of the shots of one club that a profile keeps: far more than a fitting sees.
+inline constexpr std::size_t most_known_clubs = 40;
+inline constexpr std::size_t most_learnt_shots = 1000;
 
 // A club to play with: in the bag, with a pattern, no putter.
 bool is_playable(const Club& club);
