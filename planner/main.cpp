@@ -13,6 +13,7 @@
 #include "planner/commands/plan_command.hpp"
 #include "planner/commands/profile_command.hpp"
 #include "planner/commands/survey_command.hpp"
+#include "planner/commands/weigh_command.hpp"
 
 namespace landwidth {
 
@@ -49,6 +50,8 @@ int run_program(int argc, const char* const* argv) {
         program, "survey", "what is on a map: holes, lengths, landing widths, trouble, and what is missing");
     commands.add<ProfileCommand>(program, "profile", "make, learn, check or show a golfer's profile");
     commands.add<PlanCommand>(program, "plan", "the round plan: club, aim and cost for every tee");
+    commands.add<WeighCommand>(program, "weigh",
+                               "what changes to the bag are worth: another club, another build");
     try {
         program.parse(argc, argv);
     } catch (const CLI::CallForHelp&) {

@@ -6,8 +6,10 @@
 #include <optional>
 
 #include "geometry/error.hpp"
+#include "geometry/units.hpp"
+#include "golfer-profiles/club_names.hpp"
 #include "golfer-profiles/nearest_word.hpp"
-#include "golfer-profiles/presets.hpp"
+#include "golfer-profiles/typical_club.hpp"
 
 namespace landwidth {
 
@@ -64,13 +66,19 @@ class Asked {
 
   private:
     std::optional<std::size_t> typical(std::string_view name) {
-        std::optional<Club> club = typical_club(result_.golfer, name);
-        if (!club) return std::nullopt;
-        club->in_bag = false;
+        const std::optional<ClubKind> kind = kind_by_name(name);
+        if (!kind || *kind == ClubKind::putter) return std::nullopt;
+        const Golfer& golfer = result_.golfer;
+        GolferRequest like{.name = golfer.name, .handicap_index = golfer.handicap_index, .hand = golfer.hand};
+        for (const Club& club : golfer.clubs)
+            if (club.kind == ClubKind::driver && is_playable(club))
+                like.drive_total_yd = to_yards(club.pattern->usual.centre.carry_m + club.pattern->run_m);
+        Club club = typical_club(like, *kind, name);
+        club.in_bag = false;
         result_.warnings.push_back(fmt::format(
             "no shots with a {} are recorded: it is weighed with the pattern typical of the golfer's level",
-            club->name));
-        result_.golfer.clubs.push_back(std::move(*club));
+            club.name));
+        result_.golfer.clubs.push_back(std::move(club));
         return result_.golfer.clubs.size() - 1;
     }
 
