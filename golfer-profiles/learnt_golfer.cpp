@@ -143,13 +143,16 @@ LearntClub learnt_club(const LoggedClub& logged, Before before, const PatternPri
     return learnt;
 }
 
+bool is_driver(const LoggedClub& club) {
+    return club.kind == ClubKind::driver;
+}
+
 // What a golfer's drives are in all, for the typical bag: the learnt driver's, or as much longer or shorter
 // than typical as the clubs in the log are.
 double drive_yd_for(const std::vector<LoggedClub>& clubs, const LearnRequest& request,
                     const std::vector<NamedLog>& logs) {
     const GolferRequest& typical = request.typical;
-    const auto driver = std::find_if(clubs.begin(), clubs.end(),
-                                     [](const LoggedClub& c) { return c.kind == ClubKind::driver; });
+    const auto driver = std::find_if(clubs.begin(), clubs.end(), is_driver);
     double drive = drive_yd_of(typical);
     if (driver != clubs.end()) {
         const LearntClub learnt =
@@ -180,6 +183,31 @@ GolferRequest typical_of(const Golfer& onto, Reference reference) {
     return request;
 }
 
+// The profile before the shots, and the typical golfers that logged clubs are compared with. The shots that
+// told a golfer's length must not be compared with themselves.
+struct Start {
+    Golfer golfer;
+    GolferRequest for_drivers;
+    GolferRequest for_others;
+};
+
+Start start_of(const std::vector<LoggedClub>& clubs, const LearnRequest& request,
+               const std::vector<NamedLog>& logs) {
+    if (request.onto) {
+        const GolferRequest typical = typical_of(*request.onto, request.typical.reference);
+        return {*request.onto, typical, typical};
+    }
+    GolferRequest lengthened = request.typical;
+    lengthened.drive_total_yd = drive_yd_for(clubs, request, logs);
+    Golfer golfer = typical_golfer(lengthened);
+    golfer.note = fmt::format(
+        "Clubs in the shot log are learnt from it; the others are typical of handicap index {} with a drive "
+        "of {:.0f} yd. Each club says where its numbers come from.",
+        lengthened.handicap_index, *lengthened.drive_total_yd);
+    const bool driver_told = std::any_of(clubs.begin(), clubs.end(), is_driver);
+    return {std::move(golfer), request.typical, driver_told ? lengthened : request.typical};
+}
+
 // Where a club's place in the profile is worth a word.
 void remark(const LearntClub& learnt, Joined joined, std::vector<std::string>& warnings) {
     const std::string& name = learnt.club.name;
@@ -201,23 +229,12 @@ void remark(const LearntClub& learnt, Joined joined, std::vector<std::string>& w
 
 LearntGolfer learnt_golfer(const std::vector<NamedLog>& logs, const LearnRequest& request) {
     LoggedClubs logged = logged_clubs(logs, request.kinds);
-    LearntGolfer result;
-    result.warnings = std::move(logged.warnings);
-    GolferRequest typical = request.typical;
-    if (request.onto) {
-        result.golfer = *request.onto;
-        typical = typical_of(*request.onto, request.typical.reference);
-    } else {
-        typical.drive_total_yd = drive_yd_for(logged.clubs, request, logs);
-        result.golfer = typical_golfer(typical);
-        result.golfer.note = fmt::format(
-            "Clubs in the shot log are learnt from it; the others are typical of handicap index {} with a "
-            "drive of {:.0f} yd. Each club says where its numbers come from.",
-            typical.handicap_index, *typical.drive_total_yd);
-    }
+    Start start = start_of(logged.clubs, request, logs);
+    LearntGolfer result{std::move(start.golfer), {}, std::move(logged.warnings)};
     for (const LoggedClub& club : logged.clubs) {
         Club* meant = club_meant(result.golfer, club);
         const bool own = request.onto && meant != nullptr && meant->pattern;
+        const GolferRequest& typical = is_driver(club) ? start.for_drivers : start.for_others;
         LearntClub learnt =
             learnt_club(club, own ? own_before(*meant) : typical_before(club, typical), request.weight, logs);
         if (meant != nullptr) learnt.club.name = meant->name;
