@@ -50,6 +50,7 @@ double scale_for(const LoggedClub& club, const ShotPattern& typical) {
 struct Before {
     Club club;  // name, kind, length, loft, launch and note to start from
     ShotPattern prior;
+    double run_m;                   // until the new shots tell
     std::vector<ShotOffset> shots;  // earlier ones, to be fitted with the new ones
     PriorSource source;
     double scale;
@@ -59,12 +60,13 @@ Before typical_before(const LoggedClub& logged, const GolferRequest& typical) {
     Club club = typical_club(typical, logged.kind, logged.club);
     const double scale = scale_for(logged, *club.pattern);
     const ShotPattern prior = scaled_pattern(*club.pattern, scale);
-    return {std::move(club), prior, {}, PriorSource::typical, scale};
+    return {std::move(club), prior, prior.run_m, {}, PriorSource::typical, scale};
 }
 
 Before own_before(const Club& own) {
-    if (own.learnt_from) return {own, own.learnt_from->prior, own.learnt_from->shots, PriorSource::own, 1.0};
-    return {own, *own.pattern, {}, PriorSource::own, 1.0};
+    const double run_m = own.pattern->run_m;
+    if (!own.learnt_from) return {own, *own.pattern, run_m, {}, PriorSource::own, 1.0};
+    return {own, own.learnt_from->prior, run_m, own.learnt_from->shots, PriorSource::own, 1.0};
 }
 
 // A log learnt from twice would count double.
@@ -135,7 +137,7 @@ LearntClub learnt_club(const LoggedClub& logged, Before before, const PatternPri
     if (logged.length_m) club.length_m = logged.length_m;
     if (logged.launch) club.launch = logged.launch;
     club.pattern = fit.pattern;
-    if (logged.run_m) club.pattern->run_m = *logged.run_m;
+    club.pattern->run_m = logged.run_m.value_or(before.run_m);
     refuse_impossible(logged, *club.pattern, logs);
     club.note = note_for(learnt);
     club.learnt_from.reset();
