@@ -12,6 +12,7 @@ namespace {
 
 // No golf shot and no aim goes further; anything beyond is a slip.
 constexpr double furthest_m = 700.0;
+constexpr double furthest_aside_m = 270.0;
 // Closer to the start than this a target gives no direction.
 constexpr double nearest_target_m = 5.0;
 
@@ -58,7 +59,15 @@ ShotOffset offset_at_rest(const ShotPositions& positions, const std::string& pla
                          "the target is where the shot started; a target ahead is needed to tell sides");
     }
     const Point ahead = unit(target);
-    return {dot(finish, ahead), dot(finish, to_the_right(ahead))};
+    const ShotOffset rest{dot(finish, ahead), dot(finish, to_the_right(ahead))};
+    if (rest.carry_m < 0.0 || std::abs(rest.side_m) > furthest_aside_m) {
+        throw InputError(place,
+                         fmt::format("the ball came to rest {:.0f} m {} as seen towards the target; are the "
+                                     "positions mixed up?",
+                                     rest.carry_m < 0.0 ? -rest.carry_m : std::abs(rest.side_m),
+                                     rest.carry_m < 0.0 ? "behind the start" : "to the side"));
+    }
+    return rest;
 }
 
 }  // namespace landwidth

@@ -27,7 +27,7 @@ FieldRange range_of(LogField field) {
         case LogField::carry:
             return {0, 450, "yd"};
         case LogField::total:
-            return {-50, 550, "yd"};
+            return {0, 550, "yd"};
         case LogField::side:
             return {-300, 300, "yd"};
         case LogField::peak:
@@ -48,6 +48,7 @@ void check_range(const LogCell& cell, LogField field, double si) {
     const double value = si / unit_written(range.unit)->si;
     if (value >= range.low && value <= range.high) return;
     if (field == LogField::carry && value < 0) cell.refuse("a carry cannot be negative");
+    if (field == LogField::total && value < 0) cell.refuse("a total cannot be negative");
     cell.refuse(fmt::format("that is {:.0f} {}; {:g} to {:g} {} is possible. Is a digit or the unit wrong?",
                             value, range.unit, range.low, range.high, range.unit));
 }
