@@ -216,6 +216,17 @@ void remark(const LearntClub& learnt, Joined joined, std::vector<std::string>& w
     if (!same_name(name, learnt.logged.name))
         warnings.push_back(
             fmt::format("the shots of {} are taken for {}", in_quotes(learnt.logged.name), in_quotes(name)));
+    // The prior has been scaled as far as it may be; beyond this not even that fits.
+    constexpr double least_fit = 0.8, most_fit = 1.25;
+    const double known_m = learnt.prior.usual.centre.carry_m;
+    const double fit = learnt.usual_carry_m / known_m;
+    if (static_cast<double>(learnt.logged.shots.size()) >= shots_that_tell &&
+        (fit < least_fit || fit > most_fit)) {
+        warnings.push_back(
+            fmt::format("{}: half of the shots carry {:.0f} yd or less, where {:.0f} yd is what "
+                        "the level allows for; are club, unit and handicap right?",
+                        in_quotes(name), to_yards(learnt.usual_carry_m), to_yards(known_m)));
+    }
     if (joined == Joined::on_trial) {
         warnings.push_back(
             fmt::format("{} is on trial, not in the bag: {}", in_quotes(name),

@@ -171,6 +171,12 @@ LoggedShot ShotRows::shot_of(const CsvRow& row) {
             cell_of(row, carry != nullptr ? *carry : *columns_.column(LogField::total))
                 .refuse("a number is expected; a shot needs a carry or a total");
         }
+        constexpr double longest_known_by_total_yd = 450;  // as the longest carry
+        if (!shot.carry_m && *shot.total_m > Yards{longest_known_by_total_yd}.metres()) {
+            cell_of(row, *columns_.column(LogField::total))
+                .refuse(fmt::format("over {:g} yd, without a carry beside it; is a digit or the unit wrong?",
+                                    longest_known_by_total_yd));
+        }
         shot.side_m = side_in(row);
     }
     shot.peak_m = quantity_in(row, LogField::peak);
