@@ -222,10 +222,10 @@ void remark(const LearntClub& learnt, Joined joined, std::vector<std::string>& w
     const double fit = learnt.usual_carry_m / known_m;
     if (static_cast<double>(learnt.logged.shots.size()) >= shots_that_tell &&
         (fit < least_fit || fit > most_fit)) {
-        warnings.push_back(
-            fmt::format("{}: half of the shots carry {:.0f} yd or less, where {:.0f} yd is what "
-                        "the level allows for; are club, unit and handicap right?",
-                        in_quotes(name), to_yards(learnt.usual_carry_m), to_yards(known_m)));
+        warnings.push_back(fmt::format(
+            "{}: the middle shot carries {:.0f} yd, where the level allows for {:.0f} yd; are club, unit and "
+            "handicap right?",
+            in_quotes(name), to_yards(learnt.usual_carry_m), to_yards(known_m)));
     }
     if (joined == Joined::on_trial) {
         warnings.push_back(
