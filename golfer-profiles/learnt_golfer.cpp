@@ -50,6 +50,7 @@ double scale_for(const LoggedClub& club, const ShotPattern& typical) {
 struct Before {
     Club club;  // name, kind, length, loft, launch and note to start from
     ShotPattern prior;
+    double run_m;                   // until the new shots tell
     std::vector<ShotOffset> shots;  // earlier ones, to be fitted with the new ones
     PriorSource source;
     double scale;
@@ -59,12 +60,13 @@ Before typical_before(const LoggedClub& logged, const GolferRequest& typical) {
     Club club = typical_club(typical, logged.kind, logged.club);
     const double scale = scale_for(logged, *club.pattern);
     const ShotPattern prior = scaled_pattern(*club.pattern, scale);
-    return {std::move(club), prior, {}, PriorSource::typical, scale};
+    return {std::move(club), prior, prior.run_m, {}, PriorSource::typical, scale};
 }
 
 Before own_before(const Club& own) {
-    if (own.learnt_from) return {own, own.learnt_from->prior, own.learnt_from->shots, PriorSource::own, 1.0};
-    return {own, *own.pattern, {}, PriorSource::own, 1.0};
+    const double run_m = own.pattern->run_m;
+    if (!own.learnt_from) return {own, *own.pattern, run_m, {}, PriorSource::own, 1.0};
+    return {own, own.learnt_from->prior, run_m, own.learnt_from->shots, PriorSource::own, 1.0};
 }
 
 // A log learnt from twice would count double.
@@ -135,7 +137,7 @@ LearntClub learnt_club(const LoggedClub& logged, Before before, const PatternPri
     if (logged.length_m) club.length_m = logged.length_m;
     if (logged.launch) club.launch = logged.launch;
     club.pattern = fit.pattern;
-    if (logged.run_m) club.pattern->run_m = *logged.run_m;
+    club.pattern->run_m = logged.run_m.value_or(before.run_m);
     refuse_impossible(logged, *club.pattern, logs);
     club.note = note_for(learnt);
     club.learnt_from.reset();
@@ -143,13 +145,16 @@ LearntClub learnt_club(const LoggedClub& logged, Before before, const PatternPri
     return learnt;
 }
 
+bool is_driver(const LoggedClub& club) {
+    return club.kind == ClubKind::driver;
+}
+
 // What a golfer's drives are in all, for the typical bag: the learnt driver's, or as much longer or shorter
 // than typical as the clubs in the log are.
 double drive_yd_for(const std::vector<LoggedClub>& clubs, const LearnRequest& request,
                     const std::vector<NamedLog>& logs) {
     const GolferRequest& typical = request.typical;
-    const auto driver = std::find_if(clubs.begin(), clubs.end(),
-                                     [](const LoggedClub& c) { return c.kind == ClubKind::driver; });
+    const auto driver = std::find_if(clubs.begin(), clubs.end(), is_driver);
     double drive = drive_yd_of(typical);
     if (driver != clubs.end()) {
         const LearntClub learnt =
@@ -180,12 +185,48 @@ GolferRequest typical_of(const Golfer& onto, Reference reference) {
     return request;
 }
 
+// The profile before the shots, and the typical golfers that logged clubs are compared with. The shots that
+// told a golfer's length must not be compared with themselves.
+struct Start {
+    Golfer golfer;
+    GolferRequest for_drivers;
+    GolferRequest for_others;
+};
+
+Start start_of(const std::vector<LoggedClub>& clubs, const LearnRequest& request,
+               const std::vector<NamedLog>& logs) {
+    if (request.onto) {
+        const GolferRequest typical = typical_of(*request.onto, request.typical.reference);
+        return {*request.onto, typical, typical};
+    }
+    GolferRequest lengthened = request.typical;
+    lengthened.drive_total_yd = drive_yd_for(clubs, request, logs);
+    Golfer golfer = typical_golfer(lengthened);
+    golfer.note = fmt::format(
+        "Clubs in the shot log are learnt from it; the others are typical of handicap index {} with a drive "
+        "of {:.0f} yd. Each club says where its numbers come from.",
+        lengthened.handicap_index, *lengthened.drive_total_yd);
+    const bool driver_told = std::any_of(clubs.begin(), clubs.end(), is_driver);
+    return {std::move(golfer), request.typical, driver_told ? lengthened : request.typical};
+}
+
 // Where a club's place in the profile is worth a word.
 void remark(const LearntClub& learnt, Joined joined, std::vector<std::string>& warnings) {
     const std::string& name = learnt.club.name;
     if (!same_name(name, learnt.logged.name))
         warnings.push_back(
             fmt::format("the shots of {} are taken for {}", in_quotes(learnt.logged.name), in_quotes(name)));
+    // The prior has been scaled as far as it may be; beyond this not even that fits.
+    constexpr double least_fit = 0.8, most_fit = 1.25;
+    const double known_m = learnt.prior.usual.centre.carry_m;
+    const double fit = learnt.usual_carry_m / known_m;
+    if (static_cast<double>(learnt.logged.shots.size()) >= shots_that_tell &&
+        (fit < least_fit || fit > most_fit)) {
+        warnings.push_back(fmt::format(
+            "{}: the middle shot carries {:.0f} yd, where the level allows for {:.0f} yd; are club, unit and "
+            "handicap right?",
+            in_quotes(name), to_yards(learnt.usual_carry_m), to_yards(known_m)));
+    }
     if (joined == Joined::on_trial) {
         warnings.push_back(
             fmt::format("{} is on trial, not in the bag: {}", in_quotes(name),
@@ -201,23 +242,12 @@ void remark(const LearntClub& learnt, Joined joined, std::vector<std::string>& w
 
 LearntGolfer learnt_golfer(const std::vector<NamedLog>& logs, const LearnRequest& request) {
     LoggedClubs logged = logged_clubs(logs, request.kinds);
-    LearntGolfer result;
-    result.warnings = std::move(logged.warnings);
-    GolferRequest typical = request.typical;
-    if (request.onto) {
-        result.golfer = *request.onto;
-        typical = typical_of(*request.onto, request.typical.reference);
-    } else {
-        typical.drive_total_yd = drive_yd_for(logged.clubs, request, logs);
-        result.golfer = typical_golfer(typical);
-        result.golfer.note = fmt::format(
-            "Clubs in the shot log are learnt from it; the others are typical of handicap index {} with a "
-            "drive of {:.0f} yd. Each club says where its numbers come from.",
-            typical.handicap_index, *typical.drive_total_yd);
-    }
+    Start start = start_of(logged.clubs, request, logs);
+    LearntGolfer result{std::move(start.golfer), {}, std::move(logged.warnings)};
     for (const LoggedClub& club : logged.clubs) {
         Club* meant = club_meant(result.golfer, club);
         const bool own = request.onto && meant != nullptr && meant->pattern;
+        const GolferRequest& typical = is_driver(club) ? start.for_drivers : start.for_others;
         LearntClub learnt =
             learnt_club(club, own ? own_before(*meant) : typical_before(club, typical), request.weight, logs);
         if (meant != nullptr) learnt.club.name = meant->name;

@@ -35,7 +35,7 @@ struct LoggedClub {
     std::string build;                    // "44.5 in"; may be empty
     ClubKind kind;                        // never a putter
     std::optional<double> length_m = {};  // where the build is a length
-    std::vector<LandedShot> shots;        // at least one, in the order of the logs
+    std::vector<LandedShot> shots = {};   // at least one, in the order of the logs
     std::optional<double> run_m = {};     // median of the shots with carry and total
     std::optional<Launch> launch = {};    // medians of the shots with ball speed, launch angle and spin
 };

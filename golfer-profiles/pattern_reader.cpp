@@ -23,7 +23,7 @@ constexpr std::array<Words, 2> learnt_keys{"prior", "shots_yd"};
 constexpr NumberRule carry_rule{"a carry in yards", 1, 450};
 constexpr NumberRule sd_rule{"a standard deviation", 0, to_yards(largest_sd_m), true};
 constexpr NumberRule side_rule{"a mean side offset in yards (right positive)", -150, 150};
-constexpr NumberRule shot_side_rule{"a side offset in yards (right positive)", -150, 150};
+constexpr NumberRule shot_side_rule{"a side offset in yards (right positive)", -300, 300};
 constexpr NumberRule correlation_rule{"a correlation", -1, 1, true, true};
 constexpr NumberRule run_rule{"a run-out in yards", 0, 120};
 constexpr NumberRule dof_rule{"the number of degrees of freedom (absent: a normal)", 2, 1e6, true};

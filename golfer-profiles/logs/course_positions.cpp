@@ -10,8 +10,10 @@
 namespace landwidth {
 namespace {
 
-// No golf shot and no aim goes further; anything beyond is a slip.
-constexpr double furthest_m = 700.0;
+// No aim and no golf shot goes further (450 yd); anything beyond is a slip.
+constexpr double furthest_target_m = 700.0;
+constexpr double furthest_shot_m = 411.48;
+constexpr double furthest_aside_m = 270.0;
 // Closer to the start than this a target gives no direction.
 constexpr double nearest_target_m = 5.0;
 
@@ -31,7 +33,8 @@ void check_on_earth(LonLat position, std::string_view name, const std::string& p
                            position.lat_deg, fits_swapped ? "; are longitude and latitude swapped?" : ""));
 }
 
-void check_near(LonLat start, LonLat other, std::string_view name, const std::string& place) {
+void check_near(LonLat start, LonLat other, double furthest_m, std::string_view name,
+                const std::string& place) {
     const double distance = geodesic_distance(start, other);
     if (distance <= furthest_m) return;
     const bool fits_swapped =
@@ -48,8 +51,8 @@ ShotOffset offset_at_rest(const ShotPositions& positions, const std::string& pla
     check_on_earth(positions.start, "the start", place);
     check_on_earth(positions.finish, "the finish", place);
     check_on_earth(positions.target, "the target", place);
-    check_near(positions.start, positions.target, "the target", place);
-    check_near(positions.start, positions.finish, "the finish", place);
+    check_near(positions.start, positions.target, furthest_target_m, "the target", place);
+    check_near(positions.start, positions.finish, furthest_shot_m, "the finish", place);
     const PlaneFrame frame(positions.start);
     const Point target = frame.to_plane(positions.target);
     const Point finish = frame.to_plane(positions.finish);
@@ -58,7 +61,15 @@ ShotOffset offset_at_rest(const ShotPositions& positions, const std::string& pla
                          "the target is where the shot started; a target ahead is needed to tell sides");
     }
     const Point ahead = unit(target);
-    return {dot(finish, ahead), dot(finish, to_the_right(ahead))};
+    const ShotOffset rest{dot(finish, ahead), dot(finish, to_the_right(ahead))};
+    if (rest.carry_m < 0.0 || std::abs(rest.side_m) > furthest_aside_m) {
+        throw InputError(place,
+                         fmt::format("the ball came to rest {:.0f} m {} as seen towards the target; are the "
+                                     "positions mixed up?",
+                                     rest.carry_m < 0.0 ? -rest.carry_m : std::abs(rest.side_m),
+                                     rest.carry_m < 0.0 ? "behind the start" : "to the side"));
+    }
+    return rest;
 }
 
 }  // namespace landwidth

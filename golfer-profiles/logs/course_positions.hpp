@@ -14,8 +14,8 @@ struct ShotPositions {
 
 // The finish seen from the start: along the line to the target and across it (right positive), metres.
 // Distances are those of the ellipsoid. Throws InputError(place, ...) for positions that cannot be of one
-// shot: a latitude beyond the poles, longitude and latitude swapped, target equal to start, target or finish
-// over 700 m away.
+// shot: a latitude beyond the poles, longitude and latitude swapped, target equal to start, target
+// over 700 m or finish over 450 yd away, finish behind the start or over 270 m to the side.
 ShotOffset offset_at_rest(const ShotPositions& positions, const std::string& place);
 
 }  // namespace landwidth

@@ -65,7 +65,7 @@ class LogColumns {
     bool holds_positions() const { return column(LogField::start_lon) != nullptr; }
 
   private:
-    void add(LogColumn column, const std::vector<CsvRow>& rows, const std::string& file);
+    void add(LogColumn column, const std::vector<CsvRow>& rows, const std::string& place);
     void check_complete(const std::vector<std::string>& headings, const std::string& place) const;
 
     std::vector<LogColumn> used_;

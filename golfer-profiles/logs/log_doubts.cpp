@@ -95,7 +95,7 @@ void doubt_group(const ClubGroup& group, std::map<std::size_t, std::string>& sai
         lengths.push_back(group.length_of(*shot));
         sides.push_back(shot->side_m);
     }
-    const Usual length = usual_of(lengths, 0.02 * std::abs(median(lengths)) + 0.5);
+    const Usual length = usual_of(lengths, 0.01 * std::abs(median(lengths)) + 0.3);
     const Usual side = usual_of(sides, 0.01 * std::abs(median(lengths)) + 0.5);
     for (const LoggedShot* shot : group.shots)
         doubt_shot(*shot, group.length_of(*shot), length, side, said);

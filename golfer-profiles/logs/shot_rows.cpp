@@ -27,7 +27,7 @@ FieldRange range_of(LogField field) {
         case LogField::carry:
             return {0, 450, "yd"};
         case LogField::total:
-            return {-50, 550, "yd"};
+            return {0, 550, "yd"};
         case LogField::side:
             return {-300, 300, "yd"};
         case LogField::peak:
@@ -48,6 +48,7 @@ void check_range(const LogCell& cell, LogField field, double si) {
     const double value = si / unit_written(range.unit)->si;
     if (value >= range.low && value <= range.high) return;
     if (field == LogField::carry && value < 0) cell.refuse("a carry cannot be negative");
+    if (field == LogField::total && value < 0) cell.refuse("a total cannot be negative");
     cell.refuse(fmt::format("that is {:.0f} {}; {:g} to {:g} {} is possible. Is a digit or the unit wrong?",
                             value, range.unit, range.low, range.high, range.unit));
 }
@@ -169,6 +170,12 @@ LoggedShot ShotRows::shot_of(const CsvRow& row) {
             const LogColumn* carry = columns_.column(LogField::carry);
             cell_of(row, carry != nullptr ? *carry : *columns_.column(LogField::total))
                 .refuse("a number is expected; a shot needs a carry or a total");
+        }
+        constexpr double longest_known_by_total_yd = 450;  // as the longest carry
+        if (!shot.carry_m && *shot.total_m > Yards{longest_known_by_total_yd}.metres()) {
+            cell_of(row, *columns_.column(LogField::total))
+                .refuse(fmt::format("over {:g} yd, without a carry beside it; is a digit or the unit wrong?",
+                                    longest_known_by_total_yd));
         }
         shot.side_m = side_in(row);
     }

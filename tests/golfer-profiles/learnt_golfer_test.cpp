@@ -129,6 +129,11 @@ TEST_CASE("the run is learnt where total and carry are recorded", "[learn]") {
     const LearntGolfer learnt = learnt_from_text(
         "club,carry_yd,total_yd,side_yd\ndriver,240,270,0\ndriver,244,270,3\ndriver,238,270,-4\n");
     REQUIRE_THAT(to_yards(learnt.golfer.club("driver")->pattern->run_m), WithinAbs(30, 1e-9));
+    // Later shots without a total leave it as it is.
+    LearnRequest again = request();
+    again.onto = learnt.golfer;
+    const LearntGolfer later = learnt_from_text(header + "driver,236,4\n", again);
+    REQUIRE_THAT(to_yards(later.golfer.club("driver")->pattern->run_m), WithinAbs(30, 1e-9));
 }
 
 TEST_CASE("a left-hander's typical club is the mirror image", "[learn]") {

@@ -48,6 +48,15 @@ ShotPattern random_pattern(Dice& dice, Number number) {
     return pattern;
 }
 
+LearntFrom random_learnt(Dice& dice, Number number) {
+    LearntFrom learnt{random_pattern(dice, number), {}};
+    const int shots = dice.whole(0, 40);
+    for (int i = 0; i < shots; ++i)
+        learnt.shots.push_back(
+            {(dice.*number)(0, 450) * metres_per_yard, (dice.*number)(-150, 150) * metres_per_yard});
+    return learnt;
+}
+
 Level random_level(Dice& dice) {
     switch (dice.whole(0, 3)) {
         case 0:
@@ -85,6 +94,9 @@ Golfer random_golfer(Dice& dice, Number number) {
                 Launch{(dice.*number)(10, 260) * 0.44704, (dice.*number)(-10, 80) * radians_per_degree,
                        (dice.*number)(0, 15000) * (2.0 * std::numbers::pi / 60.0)};
         }
+        if (club.pattern && dice.maybe()) club.learnt_from = random_learnt(dice, number);
+        // The first stays in the bag: a golfer needs something to play with.
+        if (i > 0) club.in_bag = dice.maybe();
         if (dice.maybe()) club.note = "note " + std::to_string(i);
         golfer.clubs.push_back(club);
     }
@@ -133,8 +145,50 @@ TEST_CASE("any number comes back to 5e-10, and the text then stays as it is") {
             REQUIRE_THAT(b.usual.side_sd_m, WithinRel(a.usual.side_sd_m, 5e-10));
             REQUIRE(b.usual.correlation == a.usual.correlation);
             REQUIRE(b.tail_dof == a.tail_dof);
+            if (!golfer.clubs[c].learnt_from) continue;
+            const auto& shots = golfer.clubs[c].learnt_from->shots;
+            const auto& shots_again = again.clubs[c].learnt_from.value().shots;
+            REQUIRE(shots_again.size() == shots.size());
+            for (std::size_t i = 0; i < shots.size(); ++i)
+                REQUIRE_THAT(shots_again[i].carry_m, WithinRel(shots[i].carry_m, 5e-10));
         }
     }
+}
+
+TEST_CASE("fourteen clubs in the bag, more on trial, but not any number") {
+    Golfer golfer = smallest_golfer();
+    for (int i = 1; i < 40; ++i) {
+        golfer.clubs.push_back(golfer.clubs.front());
+        golfer.clubs.back().name = std::to_string(100 + i);
+        golfer.clubs.back().in_bag = i < 14;
+    }
+    const Golfer again = parse_profile(profile_text(golfer), "x").golfer;
+    REQUIRE(again == golfer);
+    REQUIRE(with_bag_only(again).clubs.size() == 14);
+    golfer.clubs.back().in_bag = true;
+    REQUIRE_THROWS_AS(profile_text(golfer), std::logic_error);
+    golfer.clubs.back().in_bag = false;
+    golfer.clubs.push_back(golfer.clubs.back());
+    golfer.clubs.back().name = "one more";
+    REQUIRE_THROWS_AS(profile_text(golfer), std::logic_error);
+}
+
+TEST_CASE("the shots a club was learnt from stand several on a line") {
+    Golfer golfer = smallest_golfer();
+    golfer.clubs[0].learnt_from = LearntFrom{*golfer.clubs[0].pattern, {}};
+    for (int i = 0; i < 100; ++i)
+        golfer.clubs[0].learnt_from->shots.push_back(
+            {(100.5 + i) * metres_per_yard, -3.25 * metres_per_yard});
+    const std::string text = profile_text(golfer);
+    CAPTURE(text);
+    REQUIRE(text.find("[100.5, -3.25], [101.5, -3.25], [102.5, -3.25]") != std::string::npos);
+    std::size_t lines = 0;
+    std::size_t start = 0;
+    for (std::size_t end; (end = text.find('\n', start)) != std::string::npos; start = end + 1) {
+        REQUIRE(end - start <= 112);
+        ++lines;
+    }
+    REQUIRE(lines < 40);
 }
 
 TEST_CASE("a golfer the format cannot hold is a defect of the caller, not a bad file") {
@@ -145,6 +199,11 @@ TEST_CASE("a golfer the format cannot hold is a defect of the caller, not a bad 
     };
     breaks([](Golfer& g) { g.clubs.clear(); });
     breaks([](Golfer& g) { g.clubs.resize(15, g.clubs.front()); });
+    breaks([](Golfer& g) { g.clubs[0].in_bag = false; });
+    breaks([](Golfer& g) {
+        g.clubs[0].learnt_from = LearntFrom{*g.clubs[0].pattern, std::vector<ShotOffset>(1001, {90, 0})};
+    });
+    breaks([](Golfer& g) { g.clubs[0].learnt_from = LearntFrom{*g.clubs[0].pattern, {{90, std::nan("")}}}; });
     breaks([](Golfer& g) { g.name = "\xff"; });
     breaks([](Golfer& g) { g.clubs[0].pattern->usual.carry_sd_m = 0; });
     breaks([](Golfer& g) { g.clubs[0].pattern->usual.side_sd_m = std::nan(""); });

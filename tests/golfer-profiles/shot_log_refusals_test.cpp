@@ -98,6 +98,7 @@ TEST_CASE("positions that cannot be of one shot", "[log]") {
     REQUIRE(contains(refusal("-3,54,-3.001,54.001,-3,54"), "row 2: the target is where the shot started"));
     REQUIRE(
         contains(refusal("-3,54,-3.001,55.001,-3.001,54.002"), "further than any shot; is a digit wrong?"));
+    REQUIRE(contains(refusal("-3,54,-3.001,53.999,-3,54.002"), "111 m behind the start"));
     REQUIRE(contains(refusal("-3,,-3.001,55.001,-3.001,54.002"), "row 2, column \"start_lat\": empty"));
     REQUIRE(contains(refusal_of("club,start_lon,start_lat,finish_lon,finish_lat\nd,1,1,1,1\n"),
                      "no column for target_lon"));

@@ -58,6 +58,22 @@ TEST_CASE("the table of a bag, by hand: bogey man's driver is 180 + 20 yd") {
     REQUIRE(has(bag_text(shown.view(DisplayUnits::metres)), "165   18    183     18.3"));
 }
 
+TEST_CASE("a club on trial is marked, and not counted as carried") {
+    Shown shown;
+    REQUIRE_FALSE(has(bag_text(shown.view()), "on trial"));
+    shown.golfer.clubs[1].in_bag = false;
+    shown.golfer.clubs.push_back({.name = "old putter", .kind = ClubKind::putter, .in_bag = false});
+    shown.clubs = bag_summary(shown.golfer, Yards{15}.metres());
+    const std::string text = bag_text(shown.view());
+    REQUIRE(has(text, shown.golfer.clubs[1].name + " *"));
+    REQUIRE_FALSE(has(text, shown.golfer.clubs[0].name + " *"));
+    REQUIRE(has(text, "*: a club on trial, not in the bag; a plan leaves it out."));
+    REQUIRE_FALSE(has(text, "old putter"));
+    const auto json = nlohmann::json::parse(bag_json(shown.view()));
+    REQUIRE(json["clubs"][0]["in_bag"] == true);
+    REQUIRE(json["clubs"][1]["in_bag"] == false);
+}
+
 TEST_CASE("better than scratch is written with a plus") {
     Shown shown;
     shown.golfer.handicap_index = -2.3;
