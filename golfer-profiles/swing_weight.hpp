@@ -4,8 +4,8 @@
 // times how far the balance point lies beyond the fulcrum. The scale runs in points of 1.75 inch-ounces, ten
 // points a letter, A to G; D0 is 213.5 inch-ounces (fulcrum, point and D0: common practice, from memory).
 //
-// Example: 318 g balancing 33.9 in from the butt are 11.217 oz x 19.9 in = 223.2 inch-ounces, 5.5 points
-// above D0: D5.5.
+// Example: 318 g balancing 33.9 in from the butt are 11.217 oz x 19.9 in = 223.2 inch-ounces, 5.6 points
+// above D0: D5.6.
 #pragma once
 
 #include <optional>

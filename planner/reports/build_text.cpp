@@ -109,6 +109,12 @@ std::string head_words(const BuildView& view) {
                        grams(std::abs(more_kg)), how);
 }
 
+std::string head_place(double from_end_m) {
+    const double shown = rounded(from_end_m / metres_per_inch, 2);
+    if (shown == 0.0) return "at the club's end";
+    return fmt::format("{:.2f} in {} the club's end", std::abs(shown), shown > 0.0 ? "short of" : "beyond");
+}
+
 std::string parts_notes(const BuildView& view) {
     std::string text;
     if (view.wishes.any()) text += wrapped(points_words(*view.parts));
@@ -117,31 +123,40 @@ std::string parts_notes(const BuildView& view) {
         text += wrapped("Cut at the tip: the shaft plays stiffer, which no figure here shows.");
     }
     const ClubParts& before = view.parts->before;
-    const double centre_m = before.head_centre_from_end_m;
     text += wrapped(fmt::format(
-        "By moments: the head balances {:.2f} in short of the club's end ({}), the shaft at {:.0f} % of its "
-        "length from the butt, the grip {:.1f} in from the butt.",
-        rounded(centre_m / metres_per_inch, 2),
+        "By moments: the head balances {} ({}), the shaft at {:.0f} % of its length from the butt, the grip "
+        "{:.1f} in from the butt.",
+        head_place(before.head_centre_from_end_m),
         view.head_centre_measured ? "from the club's own balance" : "assumed",
         100.0 * before.shaft_balance_share, before.grip_balance_m / metres_per_inch));
     return text;
 }
 
-std::string change_range(Range range, int decimals) {
+// Rounded outward: a range that is shown holds the one that is meant.
+Range outward(Range range, int decimals) {
+    constexpr double noise = 1e-6;
+    const double step = std::pow(10.0, -decimals);
+    return {std::floor(range.low / step + noise) * step, std::ceil(range.high / step - noise) * step};
+}
+
+std::string change_range(Range change, int decimals) {
+    const Range shown = outward(change, decimals);
     const auto end = [&](double value) {
-        const double shown = rounded(value, decimals);
-        return shown == 0.0 ? std::string("0") : fmt::format("{:+.{}f}", shown, decimals);
+        return value == 0.0 ? std::string("0") : fmt::format("{:+.{}f}", value, decimals);
     };
-    return fmt::format("{} to {}", end(range.low), end(range.high));
+    return fmt::format("{} to {}", end(shown.low), end(shown.high));
+}
+
+std::string value_range(Range range, int decimals) {
+    const Range shown = outward(range, decimals);
+    return fmt::format("{:.{}f} to {:.{}f}", shown.low, decimals, shown.high, decimals);
 }
 
 void add_flight_row(TextTable& table, const std::string& what, double unit, int decimals, Range change,
                     const std::optional<double>& now, const std::optional<Range>& then) {
-    table.add_row(
-        {what, change_range({change.low / unit, change.high / unit}, decimals),
-         now ? fmt::format("{:.{}f}", *now / unit, decimals) : "-",
-         then ? fmt::format("{:.{}f} to {:.{}f}", then->low / unit, decimals, then->high / unit, decimals)
-              : "-"});
+    table.add_row({what, change_range({change.low / unit, change.high / unit}, decimals),
+                   now ? fmt::format("{:.{}f}", *now / unit, decimals) : "-",
+                   then ? value_range({then->low / unit, then->high / unit}, decimals) : "-"});
 }
 
 std::string flight_table(const BuildView& view) {
@@ -176,6 +191,8 @@ std::string flight_notes(const BuildView& view) {
                    "often.";
     for (const std::string& sentence : trial_words())
         words += " " + sentence;
+    if (!view.parts)
+        words += " What becomes of the swing weight can be told when the weights of the parts are known.";
     return wrapped(words);
 }
 
