@@ -64,8 +64,12 @@ bool BuildWishes::length_only() const {
     return !head_kg && !shaft_kg && !shaft_balance_share && !grip_kg && !swing_weight;
 }
 
+bool BuildWishes::changes_parts() const {
+    return length_m || head_kg || shaft_kg || shaft_balance_share || grip_kg;
+}
+
 bool BuildWishes::any() const {
-    return length_m || !length_only();
+    return changes_parts() || swing_weight;
 }
 
 BuildChange change_build(const ClubParts& before, const BuildWishes& wishes, const SwingWeightThumb& thumb) {

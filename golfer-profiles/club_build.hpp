@@ -63,6 +63,8 @@ struct BuildWishes {
     std::optional<double> grip_kg = {};
     std::optional<SwingWeight> swing_weight = {};  // to bring the club to; without it, back to what it was
 
+    // Another length, head, shaft or grip; the head to be found is none of these.
+    bool changes_parts() const;
     bool any() const;
     // Nothing of the parts, only another length or nothing at all.
     bool length_only() const;

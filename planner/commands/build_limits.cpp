@@ -2,8 +2,6 @@
 
 #include <fmt/format.h>
 
-#include <array>
-
 #include "geometry/error.hpp"
 #include "geometry/units.hpp"
 
@@ -41,6 +39,10 @@ const BuildLimits total_limits{150.0, 1000.0, "g", kilograms_per_gram, 1.0 / g_p
 const BuildLimits shaft_balance_limits{0.3, 0.7, "of its length", 1.0, 100.0, "%"};
 const BuildLimits club_speed_limits{20.0, 160.0, "mph", metres_per_second_per_mph, kmh_per_mph, "km/h"};
 const BuildLimits ball_speed_limits{20.0, 240.0, "mph", metres_per_second_per_mph, kmh_per_mph, "km/h"};
+
+bool is_within(double si_value, const BuildLimits& limits) {
+    return fits(si_value / limits.si, limits);
+}
 
 std::optional<double> within(const std::optional<double>& value, std::string_view option,
                              const BuildLimits& limits) {

@@ -25,6 +25,8 @@ extern const BuildLimits shaft_balance_limits;
 extern const BuildLimits club_speed_limits;
 extern const BuildLimits ball_speed_limits;
 
+bool is_within(double si_value, const BuildLimits& limits);
+
 // In SI; nothing for nothing. Throws UsageError naming the option, the limits and what was probably meant.
 std::optional<double> within(const std::optional<double>& value, std::string_view option,
                              const BuildLimits& limits);

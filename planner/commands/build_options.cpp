@@ -134,7 +134,8 @@ void BuildOptions::setup_flight(CLI::App& app) {
 void BuildOptions::take_profile_club(KnownClub& club, std::vector<std::string>& warnings) const {
     if (profile_.empty()) return;
     const ProfileReading reading = read_profile(profile_);
-    warnings = reading.warnings;
+    for (const std::string& warning : reading.warnings)
+        warnings.push_back(fmt::format("{}: {}", profile_, warning));
     const Club& of_profile = profile_club(reading.golfer, profile_, club_);
     club.name = of_profile.name;
     club.kind = of_profile.kind;
@@ -241,6 +242,8 @@ void BuildOptions::check_enough(const KnownClub& club, const BuildWishes& wishes
     if (flight && club.kind == ClubKind::putter) throw UsageError("speed and carry say nothing of a putter");
     if (flight && !wishes.length_m)
         throw UsageError("--club-speed, --ball-speed and --carry go with --to-length");
+    if (wishes.length_m && *wishes.length_m == *club.length_m)
+        throw UsageError("--to-length is the length the club has already");
     if (wishes.length_m && wishes.cut_end == CutEnd::tip && *wishes.length_m > *club.length_m)
         throw UsageError("--cut tip: a shaft is not made longer at its tip");
     const auto balance = within(balance_, "--balance", balance_limits);
@@ -271,6 +274,8 @@ BuildView BuildOptions::answer(DisplayUnits units, std::vector<std::string>& war
             throw UsageError("--to-length leaves nothing of the shaft");
         view.parts = change_build(solved.parts, wanted, assumptions.thumb);
         view.head_centre_measured = solved.head_centre_measured;
+        if (auto& restored = view.parts->restored; restored && !is_within(restored->head_kg, head_limits))
+            restored.reset();
     } else {
         view.weighed = weighed;
     }

@@ -49,8 +49,9 @@ Json json_change(const BuildView& view) {
     json["changed"] = json_parts(change.after);
     json["changed_points"] = rounded(change.points, 2);
     if (change.thumb_points) json["rule_of_thumb_points"] = rounded(*change.thumb_points, 2);
-    if (!view.wishes.head_kg)
-        json["head_for_target"] = change.restored ? json_parts(*change.restored) : Json(nullptr);
+    if (view.wishes.head_kg) return json;
+    json["target_swing_weight"] = swing_weight_words(change.target);
+    json["head_for_target"] = change.restored ? json_parts(*change.restored) : Json(nullptr);
     return json;
 }
 

@@ -19,7 +19,8 @@ struct BuildView {
     std::optional<double> length_m = {};  // as it is
     // The club as weighed and balanced, where its parts are not known.
     std::optional<ClubWeights> weighed = {};
-    // Where they are; without a wish, before and after are the same.
+    // Where they are; without a wish, before and after are the same. Without `restored`, no head of a weight
+    // that is built gives the target, or the wishes name the head.
     std::optional<BuildChange> parts = {};
     BuildWishes wishes = {};
     // The place of the head's balance point was worked out from the club's own weight and balance.

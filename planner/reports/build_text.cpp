@@ -76,7 +76,7 @@ class PartsTable {
 std::string parts_table(const BuildView& view) {
     PartsTable table;
     table.add("as it is", view.parts->before);
-    if (view.wishes.any()) table.add("changed", view.parts->after);
+    if (view.wishes.changes_parts()) table.add("changed", view.parts->after);
     if (view.parts->restored) {
         table.add(fmt::format("head for {}", swing_weight_words(view.parts->target)), *view.parts->restored);
     }
@@ -100,7 +100,8 @@ std::string points_words(const BuildChange& change) {
 std::string head_words(const BuildView& view) {
     const BuildChange& change = *view.parts;
     const std::string target = swing_weight_words(change.target);
-    if (!change.restored) return fmt::format("No head is light enough for {} with these parts.", target);
+    if (!change.restored)
+        return fmt::format("No head of a weight that is built gives {} with these parts.", target);
     const double more_kg = change.restored->head_kg - change.after.head_kg;
     if (std::abs(more_kg) < shown_kg) return fmt::format("The head as it is makes {}.", target);
     const char* how = more_kg > 0.0 ? "more: a heavier weight where the head has one, or weight added"
@@ -117,7 +118,7 @@ std::string head_place(double from_end_m) {
 
 std::string parts_notes(const BuildView& view) {
     std::string text;
-    if (view.wishes.any()) text += wrapped(points_words(*view.parts));
+    if (view.wishes.changes_parts()) text += wrapped(points_words(*view.parts));
     if (view.wishes.any() && !view.wishes.head_kg) text += wrapped(head_words(view));
     if (view.wishes.length_m && view.wishes.cut_end == CutEnd::tip) {
         text += wrapped("Cut at the tip: the shaft plays stiffer, which no figure here shows.");

@@ -131,6 +131,18 @@ TEST_CASE("a longer club: possible loss is told, and what the rules say") {
     REQUIRE(has(on_a_line(build_text(driver(48.5))), "against the rules: no club but the putter"));
 }
 
+TEST_CASE("a swing weight alone is wished for: the head for it, and no change besides") {
+    BuildView view = driver(44.5);
+    view.wishes = {.swing_weight = SwingWeight::of_points(32)};
+    view.parts = change_build(view.parts->before, view.wishes, default_build_assumptions().thumb);
+    const std::string text = build_text(view);
+    REQUIRE(has(text, "head for D2"));
+    REQUIRE_FALSE(has(text, "changed"));
+    REQUIRE(has(on_a_line(text), "For D2 the head must weigh"));
+    view.parts->restored.reset();
+    REQUIRE(has(on_a_line(build_text(view)), "No head of a weight that is built gives D2"));
+}
+
 TEST_CASE("scale and balance edge alone: three lines and no more") {
     const BuildView view{.club = "driver",
                          .weighed = ClubWeights{318 * g, 33.9 * in, swing_weight_of(318 * g, 33.9 * in)}};
