@@ -14,7 +14,6 @@ namespace landwidth {
 inline constexpr std::string_view profile_format = "landwidth-profile/1";
 
 // By definition.
-inline constexpr double metres_per_second_per_mph = 0.44704;
 inline constexpr double radians_per_second_per_rpm = 2.0 * std::numbers::pi / 60.0;
 
 // The golfer in a parsed file; what is wrong goes to `notes`, and the golfer is good only when that has no

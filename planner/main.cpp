@@ -9,6 +9,7 @@
 #include <string>
 
 #include "geometry/error.hpp"
+#include "planner/commands/build_command.hpp"
 #include "planner/commands/command_set.hpp"
 #include "planner/commands/plan_command.hpp"
 #include "planner/commands/profile_command.hpp"
@@ -52,6 +53,8 @@ int run_program(int argc, const char* const* argv) {
     commands.add<PlanCommand>(program, "plan", "the round plan: club, aim and cost for every tee");
     commands.add<WeighCommand>(program, "weigh",
                                "what changes to the bag are worth: another club, another build");
+    commands.add<BuildCommand>(
+        program, "build", "what a change of length, head, shaft or grip does to a club, and what it may do");
     try {
         program.parse(argc, argv);
     } catch (const CLI::CallForHelp&) {

@@ -1,46 +1,26 @@
 #include "planner/engine/assumptions.hpp"
 
-#include <fmt/format.h>
-
-#include <algorithm>
 #include <array>
-#include <charconv>
-#include <cmath>
 
-#include "geometry/error.hpp"
 #include "geometry/units.hpp"
-#include "golfer-profiles/nearest_word.hpp"
+#include "planner/engine/named_constants.hpp"
 
 namespace landwidth {
 
 namespace {
 
-// How a value is shown and typed, and how many SI units one of it is.
-struct Unit {
-    std::string_view name;
-    double si;
-};
-constexpr Unit yd{"yd", metres_per_yard};
-constexpr Unit m{"m", 1.0};
-constexpr Unit in{"in", metres_per_inch};
-constexpr Unit deg{"deg", radians_per_degree};
-constexpr Unit share{"share", 1.0};
-constexpr Unit strokes{"strokes", 1.0};
-constexpr Unit strokes_per_100_yd{"strokes/100 yd", 1.0 / (100.0 * metres_per_yard)};
-constexpr Unit handicap{"handicap", 1.0};
-constexpr Unit factor{"factor", 1.0};
-constexpr Unit count{"count", 1.0};
+constexpr ConstantUnit yd{"yd", metres_per_yard};
+constexpr ConstantUnit m{"m", 1.0};
+constexpr ConstantUnit in{"in", metres_per_inch};
+constexpr ConstantUnit deg{"deg", radians_per_degree};
+constexpr ConstantUnit share{"share", 1.0};
+constexpr ConstantUnit strokes{"strokes", 1.0};
+constexpr ConstantUnit strokes_per_100_yd{"strokes/100 yd", 1.0 / (100.0 * metres_per_yard)};
+constexpr ConstantUnit handicap{"handicap", 1.0};
+constexpr ConstantUnit factor{"factor", 1.0};
+constexpr ConstantUnit count{"count", 1.0};
 
-struct Constant {
-    std::string_view name;
-    double value;
-    Unit unit;
-    double lowest;
-    double highest;
-    double& (*member)(Assumptions&);
-    std::string_view meaning;
-    std::string_view source;
-};
+using Constant = NamedConstant<Assumptions>;
 
 constexpr std::string_view assumption = "assumption";
 constexpr std::string_view handbook = "Rules of Handicapping, par by hole length, men (from memory)";
@@ -192,56 +172,18 @@ const std::array constants{
 };
 #undef IN
 
-const Constant& constant_named(std::string_view name) {
-    const auto found = std::ranges::find(constants, name, &Constant::name);
-    if (found != constants.end()) return *found;
-    std::vector<std::string_view> names;
-    for (const Constant& constant : constants)
-        names.push_back(constant.name);
-    const std::optional<std::string_view> nearest = nearest_word(name, names);
-    throw UsageError(
-        fmt::format("--assume {}: there is no assumption of that name{}; plan --format json lists them all",
-                    name, nearest ? fmt::format("; did you mean \"{}\"?", *nearest) : ""));
-}
-
 }  // namespace
 
 Assumptions default_assumptions() {
-    Assumptions result{};
-    for (const Constant& constant : constants)
-        constant.member(result) = constant.value * constant.unit.si;
-    return result;
+    return defaults_of<Assumptions>(constants);
 }
 
 std::vector<AssumptionEntry> list_assumptions(const Assumptions& assumptions) {
-    Assumptions copy = assumptions;
-    std::vector<AssumptionEntry> entries;
-    entries.reserve(constants.size());
-    for (const Constant& constant : constants) {
-        const double shown = constant.member(copy) / constant.unit.si;
-        const bool changed =
-            std::abs(shown - constant.value) > 1e-9 * std::max(1.0, std::abs(constant.value));
-        entries.push_back({std::string(constant.name), changed ? shown : constant.value,
-                           std::string(constant.unit.name), std::string(constant.meaning),
-                           std::string(constant.source), changed});
-    }
-    return entries;
+    return entries_of<Assumptions>(constants, assumptions);
 }
 
 void override_assumption(Assumptions& assumptions, std::string_view text) {
-    const std::size_t equals = text.find('=');
-    if (equals == std::string_view::npos)
-        throw UsageError(fmt::format("--assume {}: expected name=value, e.g. trees_lost_share=0.1", text));
-    const Constant& constant = constant_named(text.substr(0, equals));
-    const std::string_view number = text.substr(equals + 1);
-    double value = 0.0;
-    const auto [end, error] = std::from_chars(number.data(), number.data() + number.size(), value);
-    if (error != std::errc{} || end != number.data() + number.size() || !std::isfinite(value))
-        throw UsageError(fmt::format("--assume {}: \"{}\" is not a number", text, number));
-    if (value < constant.lowest || value > constant.highest)
-        throw UsageError(fmt::format("--assume {}: must be from {} to {} {}", text, constant.lowest,
-                                     constant.highest, constant.unit.name));
-    constant.member(assumptions) = value * constant.unit.si;
+    override_constant<Assumptions>(constants, assumptions, text, "plan --format json");
 }
 
 }  // namespace landwidth

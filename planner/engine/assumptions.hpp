@@ -4,11 +4,11 @@
 // machine-readable outputs carry all of them.
 #pragma once
 
-#include <string>
 #include <string_view>
 #include <vector>
 
 #include "courses/map_assumptions.hpp"
+#include "planner/engine/assumption_entry.hpp"
 #include "planner/engine/engine_assumptions.hpp"
 
 namespace landwidth {
@@ -20,15 +20,6 @@ struct Assumptions {
 
 Assumptions default_assumptions();
 
-// One constant, for people and files: the value in its own unit (yd, share, strokes, ...).
-struct AssumptionEntry {
-    std::string name;
-    double value;
-    std::string unit;
-    std::string meaning;
-    std::string source;  // a published source, or "assumption"
-    bool overridden;
-};
 // In the order of assumptions.cpp.
 std::vector<AssumptionEntry> list_assumptions(const Assumptions& assumptions);
 

@@ -78,20 +78,6 @@ const char* json_lie(Lie lie) {
     return share_keys[share_key_of(lie)];
 }
 
-Json json_assumptions(const Assumptions& assumptions) {
-    Json json = Json::object();
-    for (const AssumptionEntry& entry : list_assumptions(assumptions)) {
-        // Nine decimals take off the traces of converting units and nothing of the value.
-        Json one{{"value", rounded(entry.value, 9)},
-                 {"unit", entry.unit},
-                 {"source", entry.source},
-                 {"meaning", entry.meaning}};
-        if (entry.overridden) one["overridden"] = true;
-        json[entry.name] = std::move(one);
-    }
-    return json;
-}
-
 std::string json_text(const Json& json) {
     return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }

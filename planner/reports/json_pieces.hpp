@@ -1,4 +1,4 @@
-// What the machine-readable reports have in common: numbers rounded to what they mean, lies, assumptions.
+// What the machine-readable reports have in common: numbers rounded to what they mean, lies.
 #pragma once
 
 #include <array>
@@ -8,7 +8,6 @@
 
 #include "geometry/lie.hpp"
 #include "geometry/plane_frame.hpp"
-#include "planner/engine/assumptions.hpp"
 
 namespace landwidth {
 
@@ -31,8 +30,6 @@ Json json_shares(const std::array<double, lie_count>& lies);
 // over, where it shows least.
 inline constexpr double share_parts = 10000.0;
 std::vector<double> parts_of_shares(std::vector<double> shares);
-
-Json json_assumptions(const Assumptions& assumptions);
 
 // The text of a file. Names of maps and profiles may hold bytes that are no UTF-8; it is valid JSON all the
 // same.

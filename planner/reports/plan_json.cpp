@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "planner/reports/json_assumptions.hpp"
 #include "planner/reports/json_pieces.hpp"
 #include "planner/reports/next_shot_words.hpp"
 #include "planner/reports/plan_reports.hpp"
@@ -207,7 +208,7 @@ std::string plan_json(const PlanView& view) {
         {"golfer", {{"name", view.golfer.name}}},
         {"field", view.plan.field == FieldKind::personal ? "personal" : "published"},
         {"aim_for", aim_key(view.plan.aim_for)},
-        {"assumptions", json_assumptions(view.plan.assumptions)},
+        {"assumptions", json_assumptions(list_assumptions(view.plan.assumptions))},
         {"warnings", std::move(warnings)},
         {"holes", std::move(holes)},
         {"round", json_round(view.plan)},

@@ -1,3 +1,4 @@
+#include "planner/reports/json_assumptions.hpp"
 #include "planner/reports/json_pieces.hpp"
 #include "planner/reports/rounded.hpp"
 #include "planner/reports/weigh_reports.hpp"
@@ -33,7 +34,7 @@ class WeighJson {
                 {"courses", std::move(courses)},
                 {"expected_strokes", rounded(view_.weighing.strokes, stroke_decimals)},
                 {"changes", std::move(changes)},
-                {"assumptions", json_assumptions(view_.weighing.assumptions)},
+                {"assumptions", json_assumptions(list_assumptions(view_.weighing.assumptions))},
                 {"warnings", view_.weighing.warnings},
                 {"cautions", standing_cautions()}};
     }

@@ -1,0 +1,40 @@
+// The forms of a change of club build.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "golfer-profiles/club_build.hpp"
+#include "golfer-profiles/length_change.hpp"
+#include "planner/engine/assumption_entry.hpp"
+#include "planner/reports/plan_view.hpp"
+
+namespace landwidth {
+
+// What every report of a build is made from; what is not known is absent and left out.
+struct BuildView {
+    std::string club;  // its name in the profile, else its kind
+    ClubKind kind = ClubKind::driver;
+    std::optional<double> length_m = {};  // as it is
+    // The club as weighed and balanced, where its parts are not known.
+    std::optional<ClubWeights> weighed = {};
+    // Where they are; without a wish, before and after are the same. Without `restored`, no head of a weight
+    // that is built gives the target, or the wishes name the head.
+    std::optional<BuildChange> parts = {};
+    BuildWishes wishes = {};
+    // The place of the head's balance point was worked out from the club's own weight and balance.
+    bool head_centre_measured = false;
+    std::optional<LengthChange> flight = {};
+    KnownFlight known = {};
+    std::vector<LengthVerdict> verdicts = {};  // of the length wished for, else of the present one
+    std::vector<AssumptionEntry> assumptions = {};
+    DisplayUnits units = DisplayUnits::yards;  // of carry; a club is always in inches and grams
+};
+
+std::string build_text(const BuildView& view);
+
+// One object, "landwidth-build/1": units in the names, carry in those of the view; ranges as [low, high].
+std::string build_json(const BuildView& view);
+
+}  // namespace landwidth
