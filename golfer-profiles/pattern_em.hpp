@@ -1,4 +1,4 @@
-// Expectation and maximisation for the pattern model at one tail: P. Dempster, N. Laird and D. Rubin, J. R.
+// Expectation and maximisation for the pattern model at one tail: A. Dempster, N. Laird and D. Rubin, J. R.
 // Statist. Soc. B 39, 1977; for the t C. Liu and D. Rubin, Statistica Sinica 5, 1995. Not for use outside of
 // this room.
 #pragma once
