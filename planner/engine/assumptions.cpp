@@ -181,6 +181,10 @@ const std::array constants{
              "draws of the patterns in which the verdict is taken again", assumption},
     Constant{"toss_up_below", 0.65, share, 0.0, 1.0, IN(engine, toss_up_below),
              "a verdict that holds in fewer of the draws is called a toss-up", assumption},
+    Constant{"close_margin", 0.10, strokes, 0.0, 10.0, IN(engine, close_margin),
+             "verdicts by less than this (on other aims: points, or a share of holes) and toss-ups come with "
+             "their break-evens",
+             assumption},
 };
 #undef IN
 

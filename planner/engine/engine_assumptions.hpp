@@ -67,6 +67,8 @@ struct EngineAssumptions {
     // toss-up.
     double confidence_draws;
     double toss_up_below;
+    // Verdicts by less than this, in the units of the golfer's aim, and toss-ups come with their break-evens.
+    double close_margin;
 };
 
 }  // namespace landwidth

@@ -58,11 +58,14 @@ ReplayCost HoleStudy::replay_cost() const {
     return field_->cost(hole_.line.tee(), Lie::teeing_area, 2);
 }
 
-HoleStudy::Options HoleStudy::options() {
-    Options options{tee_contenders(hole_, golfer_, bag_, fan_, forward_of(hole_), assumptions_), {}, 1};
-    options.coarse_rays = std::max(
+int HoleStudy::coarse_rays() const {
+    return std::max(
         1, static_cast<int>(std::lround(assumptions_.aim_coarse_step_rad / assumptions_.fan_angle_step_rad)));
-    options.search = search_aims(fan_, options.contenders, options.coarse_rays, replay_cost());
+}
+
+HoleStudy::Options HoleStudy::options() {
+    Options options{tee_contenders(hole_, golfer_, bag_, fan_, forward_of(hole_), assumptions_), {}};
+    options.search = search_aims(fan_, options.contenders, coarse_rays(), replay_cost());
     return options;
 }
 

@@ -26,7 +26,6 @@ class HoleStudy {
     struct Options {
         std::vector<Contender> contenders;
         AimSearch search;
-        int coarse_rays;
     };
     Options options();
 
@@ -41,6 +40,10 @@ class HoleStudy {
     // Of the plan's usual ball after a tee shot; empty with the published field.
     std::vector<PlannedShot> next_shots_after(const ShotPattern& pattern, double aim) const;
 
+    // The step of the coarse fan of aims.
+    int coarse_rays() const;
+    const Hole& hole() const { return hole_; }
+    const EngineAssumptions& assumptions() const { return assumptions_; }
     const GolferAim& aim_for() const { return aim_; }
     ReplayCost replay_cost() const;
     TeeFan& fan() { return fan_; }
