@@ -80,14 +80,14 @@ double MovingFairway::distance_to_edge(Point place) const {
     return nearest;
 }
 
-MovingFairway::Turn MovingFairway::turn_at(Point place, Lie lie) const {
+MovingFairway::Turn MovingFairway::turn_at(Point place, Lie lie, int used) const {
     if (lie != Lie::fairway && lie != Lie::rough) return {never, 0.0F};
     const double away = distance_to_edge(place);
     if (away > reach_m_) return {never, 0.0F};
     const Lie other = lie == Lie::fairway ? Lie::rough : Lie::fairway;
     // Never nothing: the sign tells the lie.
     const auto at = std::max(static_cast<float>(away), std::numeric_limits<float>::min());
-    return {lie == Lie::fairway ? -at : at, static_cast<float>(field_.cost(place, other, 1))};
+    return {lie == Lie::fairway ? -at : at, static_cast<float>(field_.cost(place, other, used))};
 }
 
 }  // namespace landwidth

@@ -24,13 +24,13 @@ class MovingFairway {
         // out by this or more, fairway to rough (at_m < 0) when they move in by this or more. `never` for
         // other lies and beyond the reach.
         float at_m;
-        float cost;  // of the hole from there after the turn, the tee shot counted; 0 when it never turns
+        float cost;  // of the hole from there after the turn; 0 when it never turns
         bool is_past(float move_m) const { return at_m > 0.0F ? move_m >= at_m : move_m <= at_m; }
     };
     static constexpr float never = std::numeric_limits<float>::infinity();
 
-    // `lie`: what the place is today.
-    Turn turn_at(Point place, Lie lie) const;
+    // `lie`: what the place is today; `used`: strokes taken with the ball there.
+    Turn turn_at(Point place, Lie lie, int used) const;
 
   private:
     struct Edge {

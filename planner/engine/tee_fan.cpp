@@ -184,6 +184,11 @@ bool TeeFan::apply(const PenaltyRun& run, Ray& ray) const {
     return changed;
 }
 
+const TeeFan::PenaltyRun& TeeFan::run_of(const Ray& ray, int row) {
+    return *std::ranges::find_if(ray.penalty_runs,
+                                 [&](const PenaltyRun& r) { return row >= r.from && row < r.to; });
+}
+
 bool TeeFan::settle(double replay_cost) {
     replay_cost_ = replay_cost;
     bool changed = false;
@@ -239,6 +244,15 @@ Outcome TeeFan::outcome(const FanShots& shots, int aim_ray) {
     return sum;
 }
 
+MovingFairway::Turn TeeFan::turn_on(const Ray& ray, int row, Point direction,
+                                    const MovingFairway& fairway) const {
+    const Cell& cell = ray.cells[static_cast<std::size_t>(row)];
+    if (!is_penalty_area(cell.lie)) return fairway.turn_at(place_on(ray, row, direction), cell.lie, 1);
+    if (cell.replay > 0.0F) return {MovingFairway::never, 0.0F};
+    const Drop& drop = *run_of(ray, row).drop;
+    return fairway.turn_at(drop.place, drop.lie, 2);
+}
+
 Outcome TeeFan::outcome_with_edges_moved(const FanShots& shots, int aim_ray, const MovingFairway& fairway,
                                          float move_m) {
     constexpr float not_yet = std::numeric_limits<float>::quiet_NaN();
@@ -249,23 +263,21 @@ Outcome TeeFan::outcome_with_edges_moved(const FanShots& shots, int aim_ray, con
         const Point direction = along_bearing(bearing_of(aim_ray + group.ray));
         const auto turn_at = [&](int row) {
             MovingFairway::Turn& turn = ray.turns[static_cast<std::size_t>(row)];
-            if (std::isnan(turn.at_m))
-                turn = fairway.turn_at(place_on(ray, row, direction),
-                                       ray.cells[static_cast<std::size_t>(row)].lie);
+            if (std::isnan(turn.at_m)) turn = turn_on(ray, row, direction, fairway);
             return turn;
         };
         for (std::uint32_t i = group.first; i < group.end; ++i) {
             const FanShots::Shot& shot = shots.shots[i];
             const int landing = landing_row(ray, shot);
             Lie landed_on = ray.cells[static_cast<std::size_t>(landing)].lie;
-            if (turn_at(landing).is_past(move_m))
+            if (!is_penalty_area(landed_on) && turn_at(landing).is_past(move_m))
                 landed_on = landed_on == Lie::fairway ? Lie::rough : Lie::fairway;
             follow(ray, shots, shot, landed_on, [&](int row, float share) {
                 const Cell& cell = ray.cells[static_cast<std::size_t>(row)];
                 const double weight = double{shot.weight} * double{share};
                 const MovingFairway::Turn turn = turn_at(row);
                 sum.cost += weight * double{turn.is_past(move_m) ? turn.cost : cell.cost};
-                // Nobody plays again from fairway or rough.
+                // Nobody goes back to the tee from a place that turns.
                 sum.replay += weight * double{cell.replay};
             });
         }
@@ -321,9 +333,10 @@ std::vector<NextPlace> TeeFan::next_places(const FanShots& shots, int aim_ray) {
             const double replay = double{cell.replay};
             add(tee_, Lie::teeing_area, 2, weight * replay);
             if (is_penalty_area(cell.lie)) {
-                const auto run = std::ranges::find_if(
-                    ray.penalty_runs, [&](const PenaltyRun& r) { return row >= r.from && row < r.to; });
-                if (replay < 1.0) add(run->drop->place, run->drop->lie, 2, weight);
+                if (replay < 1.0) {
+                    const Drop& drop = *run_of(ray, row).drop;
+                    add(drop.place, drop.lie, 2, weight);
+                }
                 return;
             }
             const double out = cell.lie == Lie::out_of_bounds ? 1.0

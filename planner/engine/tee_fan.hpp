@@ -84,8 +84,9 @@ class TeeFan {
     int ray_near(double bearing) const;
 
     Outcome outcome(const FanShots& shots, int aim_ray);
-    // The same with the fairway's edges moved out (in: negative) by move_m. Drops out of penalty areas and
-    // under Model Local Rule E-5 stay those of today's ground. `fairway` is the same at every call.
+    // The same with the fairway's edges moved out (in: negative) by move_m. A ball dropped out of a penalty
+    // area is dropped where it is today, on what that place turns into; under Model Local Rule E-5 it still
+    // finds today's fairway. `fairway` is the same at every call.
     Outcome outcome_with_edges_moved(const FanShots& shots, int aim_ray, const MovingFairway& fairway,
                                      float move_m);
     Tally tally(const FanShots& shots, int aim_ray);
@@ -116,7 +117,8 @@ class TeeFan {
         std::vector<Cell> cells;  // cell i: from i - phase to i + 1 - phase steps from the tee
         float phase = 0.0F;
         std::vector<PenaltyRun> penalty_runs;
-        // By row, worked out where balls come down or rest; at_m is NaN before that.
+        // By row, worked out where balls come down or rest (in a penalty area: of the place of the drop);
+        // at_m is NaN before that.
         std::vector<MovingFairway::Turn> turns;
         // Where the last cell made leaves off: the stretch of one lie it belongs to.
         Point last_in_bounds;
@@ -131,6 +133,9 @@ class TeeFan {
     Cell ball_at_rest(Point place, Point last_in_bounds, Lie lie) const;
     PenaltyRun penalty_run(const Ray& ray, int to, Point direction) const;
     bool apply(const PenaltyRun& run, Ray& ray) const;
+    // The run that a row in a penalty area belongs to.
+    static const PenaltyRun& run_of(const Ray& ray, int row);
+    MovingFairway::Turn turn_on(const Ray& ray, int row, Point direction, const MovingFairway& fairway) const;
     Point place_on(const Ray& ray, int row, Point direction) const {
         return tee_ + (row + 0.5 - double{ray.phase}) * row_step_ * direction;
     }

@@ -137,9 +137,10 @@ std::string paragraph(std::string_view css_class, const std::string& words) {
 
 std::string flips(const PlanView& view, std::size_t index) {
     const std::string words = break_even_words(view, index);
-    return words.empty() ? std::string()
-                         : paragraph("flips", capitalised(words) +
-                                                  "; moved alone, the side spread as a standard deviation.");
+    if (words.empty()) return {};
+    return paragraph("flips", capitalised(words) +
+                                  "; each moved alone, for the tee shot. The side spread is a standard "
+                                  "deviation.");
 }
 
 }  // namespace

@@ -132,9 +132,9 @@ std::string key(const PlanView& view) {
     }
     if (std::any_of(plans.begin(), plans.end(),
                     [](const HolePlan& plan) { return plan.break_evens.has_value(); })) {
-        text +=
-            "Flips: what makes the next best club as good, moved alone; the side spread is a standard "
-            "deviation.\n";
+        text += wrapped(
+            "Flips: what makes the next best club as good off this tee, moved alone. The side spread is a "
+            "standard deviation.");
     }
     const auto& holes = view.course.holes;
     if (std::any_of(holes.begin(), holes.end(), [](const Hole& hole) { return hole.par_inferred; })) {

@@ -54,9 +54,10 @@ TEST_CASE("two numbers that would read the same get a decimal", "[break_evens]")
 
 TEST_CASE("a hole of a plan, in the units of the reader", "[break_evens]") {
     fixture::PlanFixture made = fixture::two_holes();
-    CHECK(break_even_words(made.view(DisplayUnits::metres), 0) ==
-          "flips to driver if the landing width is under 26 m (34 now), the side spread over 20 m (15 now) or "
-          "the carry under 183 m (189 now)");
+    CHECK(
+        break_even_words(made.view(DisplayUnits::metres), 0) ==
+        "flips to driver if the landing width is under 26 m (34 now), the side spread over 20 m (15 now) or "
+        "the carry under 183 m (189 now)");
     CHECK(break_even_words(made.view(), 1) == "flips to 6-iron if the carry is over 154.3 yd (154.2 now)");
     made.plan.holes[0].break_evens.reset();
     CHECK(break_even_words(made.view(), 0).empty());
