@@ -15,8 +15,8 @@ struct BreakEven {
 };
 
 struct BreakEvens {
-    std::optional<BreakEven>
-        landing_width;  // absent where the best club's usual shot comes down on no fairway
+    // Absent on a par 3, where no fairway is near the best club's landing, and on other aims than strokes.
+    std::optional<BreakEven> landing_width;
     BreakEven side_sd;  // of the best club's usual shot
     BreakEven carry;    // of the best club's usual shot
 };

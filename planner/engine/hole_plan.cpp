@@ -68,8 +68,10 @@ HolePlan plan_hole(const Hole& hole, const Golfer& golfer, const GolferGame& gam
             return Rival{*golfer.clubs[search.clubs[i].club].pattern, contenders[i].range,
                          search.clubs[i].ray};
         };
-        plan.break_evens = find_break_evens(study, rival(order[0]), rival(order[1]), *verdict.margin,
-                                            plan.choices.front().landing);
+        // A par 3 is aimed at a green: its landing has no width to speak of.
+        const auto landing = hole.par >= 4 ? plan.choices.front().landing : std::nullopt;
+        plan.break_evens =
+            find_break_evens(study, rival(order[0]), rival(order[1]), *verdict.margin, landing);
     }
     if (hole.par >= 4)
         plan.next = study.next_shots_after(*golfer.clubs[plan.choices[0].club].pattern, plan.choices[0].aim);
