@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <cmath>
 #include <functional>
-#include <ranges>
 
 #include "geometry/units.hpp"
 
@@ -42,7 +41,7 @@ double least_total(const Aims& aims, double replay_cost) {
 }
 
 double least_solved(const Aims& aims) {
-    return std::ranges::min(aims | std::views::transform(&Outcome::solved));
+    return std::ranges::min_element(aims, {}, &Outcome::solved)->solved();
 }
 
 // What `next` costs more than `best`.
