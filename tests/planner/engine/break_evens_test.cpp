@@ -118,7 +118,7 @@ TEST_CASE("only a close verdict has break-evens", "[break_evens]") {
                     .break_evens.has_value());
     CHECK(planned(parts, golfer, golfer, request_of(FieldKind::published, margin + 1e-6))
               .break_evens.has_value());
-    // However close, a toss-up has them: a confidence is below 1.1 at any rate.
+    // A toss-up has them whatever the margin; every confidence is below 1.1.
     PlanRequest toss_ups = request_of(FieldKind::published, 0.0);
     toss_ups.assumptions.engine.toss_up_below = 1.1;
     CHECK(planned(parts, golfer, golfer, toss_ups).break_evens.has_value());
