@@ -293,7 +293,7 @@ TEST_CASE("another aim adds its value and names the unit of its margin", "[plan_
     const Json& verdict = points["holes"][0]["verdict"];
     CHECK(keys(verdict) == Keys{"club", "aim_bearing_deg", "aim_point", "aim_text", "expected_strokes",
                                 "expected_points", "margin_strokes", "margin_points", "over", "confidence",
-                                "toss_up"});
+                                "toss_up", "break_evens"});
     CHECK(verdict["expected_strokes"] == 4.61);
     CHECK(verdict["expected_points"] == 1.96);
     CHECK(verdict["margin_strokes"].is_null());
