@@ -169,6 +169,10 @@ const std::array constants{
     Constant{"most_more_shots", 300.0, count, 1.0, 100000.0, IN(engine, most_more_shots),
              "further shots of one club that are looked at, at most, to settle a change of the bag",
              assumption},
+    Constant{"close_margin", 0.10, strokes, 0.0, 10.0, IN(engine, close_margin),
+             "verdicts by less than this (on other aims: points, or a share of holes) and toss-ups come with "
+             "their break-evens",
+             assumption},
 };
 #undef IN
 

@@ -72,6 +72,8 @@ struct EngineAssumptions {
     double weigh_draws;
     double settled_at;
     double most_more_shots;
+    // Verdicts by less than this, in the units of the golfer's aim, and toss-ups come with their break-evens.
+    double close_margin;
 };
 
 }  // namespace landwidth

@@ -84,6 +84,11 @@ ReplayCost HoleStudy::replay_cost() const {
     return field_->cost(hole_.line.tee(), Lie::teeing_area, 2);
 }
 
+int HoleStudy::coarse_rays() const {
+    return std::max(
+        1, static_cast<int>(std::lround(assumptions_.aim_coarse_step_rad / assumptions_.fan_angle_step_rad)));
+}
+
 HoleStudy::Options HoleStudy::options() {
     return searched(tee_contenders(hole_, golfer_, bag_, *fan_, forward_of(hole_), assumptions_));
 }
@@ -99,10 +104,8 @@ HoleStudy::Options HoleStudy::options_among(std::span<const std::size_t> clubs) 
 }
 
 HoleStudy::Options HoleStudy::searched(std::vector<Contender> contenders) {
-    Options options{std::move(contenders), {}, 1};
-    options.coarse_rays = std::max(
-        1, static_cast<int>(std::lround(assumptions_.aim_coarse_step_rad / assumptions_.fan_angle_step_rad)));
-    options.search = search_aims(*fan_, options.contenders, options.coarse_rays, replay_cost());
+    Options options{std::move(contenders), {}};
+    options.search = search_aims(*fan_, options.contenders, coarse_rays(), replay_cost());
     return options;
 }
 

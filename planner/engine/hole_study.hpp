@@ -32,7 +32,6 @@ class HoleStudy {
     struct Options {
         std::vector<Contender> contenders;
         AimSearch search;
-        int coarse_rays;
     };
     Options options();
     // Of those clubs only the ones given, as far as there is any.
@@ -53,6 +52,10 @@ class HoleStudy {
     std::vector<ScorePaths::Visit> visits_after(const ClubShots& shots, double aim);
 
     Tally mean_tally(const ClubShots& shots, int ray);
+    // The step of the coarse fan of aims.
+    int coarse_rays() const;
+    const Hole& hole() const { return hole_; }
+    const EngineAssumptions& assumptions() const { return assumptions_; }
     const GolferAim& aim_for() const { return aim_; }
     ReplayCost replay_cost() const;
     TeeFan& fan() { return *fan_; }

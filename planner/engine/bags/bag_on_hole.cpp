@@ -37,7 +37,7 @@ BagOnHole bag_on_hole(HoleStudy& study, const HoleStudy::Options& options,
                      .leave_mean_m = tally.leave_mean_m,
                      .drawn = {}};
     const auto strokes_of = [&](const FanShots& drawn) {
-        return drawn_outcome(fan, drawn, aimed.ray, options.coarse_rays, search.replay_cost).solved();
+        return drawn_outcome(fan, drawn, aimed.ray, study.coarse_rays(), search.replay_cost).solved();
     };
     // Few shots stand for a drawn pattern, and as few for the pattern itself in this comparison.
     const double own = strokes_of(shots.undrawn);
