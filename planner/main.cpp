@@ -12,6 +12,7 @@
 #include <vector>
 
 #include "geometry/error.hpp"
+#include "planner/commands/chart_command.hpp"
 #include "planner/commands/plan_command.hpp"
 #include "planner/commands/profile_command.hpp"
 #include "planner/commands/survey_command.hpp"
@@ -68,6 +69,9 @@ int run_program(int argc, const char* const* argv) {
         add_command<ProfileCommand>(program, "profile", "make, check or show a golfer's profile"));
     commands.push_back(
         add_command<PlanCommand>(program, "plan", "the round plan: club, aim and cost for every tee"));
+    commands.push_back(add_command<ChartCommand>(
+        program, "chart",
+        "the driver chart: where the driver pays, by landing width and length of the hole"));
     try {
         program.parse(argc, argv);
     } catch (const CLI::CallForHelp&) {

@@ -181,6 +181,13 @@ const std::array constants{
              "draws of the patterns in which the verdict is taken again", assumption},
     Constant{"toss_up_below", 0.65, share, 0.0, 1.0, IN(engine, toss_up_below),
              "a verdict that holds in fewer of the draws is called a toss-up", assumption},
+
+    Constant{"chart_fairway_from", 60.0, yd, 0.0, 150.0, IN(engine, chart_hole.fairway_from_m),
+             "driver chart: where the fairway begins, from the tee of the longest hole", assumption},
+    Constant{"chart_green_radius", 12.0, yd, 4.0, 30.0, IN(engine, chart_hole.green_radius_m),
+             "driver chart: radius of the round green", assumption},
+    Constant{"chart_trouble_from_edge", 15.0, yd, 0.0, 60.0, IN(engine, chart_hole.trouble_from_edge_m),
+             "driver chart: from the edge of the fairway to the trouble", assumption},
 };
 #undef IN
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "geometry/landing_width.hpp"
 #include "geometry/units.hpp"
@@ -21,41 +22,29 @@ double forward_of(const Hole& hole) {
 
 }  // namespace
 
-double club_length(const Golfer& golfer, const EngineAssumptions& assumptions) {
-    double longest = 0.0;
-    for (const Club& club : golfer.clubs)
-        if (club.kind != ClubKind::putter) longest = std::max(longest, club.length_m.value_or(0.0));
-    return longest > 0.0 ? longest : assumptions.club_length_m;
-}
-
 HoleStudy::HoleStudy(const Hole& hole, const Golfer& golfer, const GolferGame& game, const BagShots& bag,
                      const PlanRequest& request, int strokes_received)
+    : HoleStudy(std::make_shared<const ValuedHole>(hole, golfer, game, request, strokes_received), hole,
+                golfer, game, bag, request) {}
+
+HoleStudy::HoleStudy(std::shared_ptr<const ValuedHole> valued, const Hole& hole, const Golfer& golfer,
+                     const GolferGame& game, const BagShots& bag, const PlanRequest& request)
     : hole_(hole),
       golfer_(golfer),
       bag_(bag),
       assumptions_(request.assumptions.engine),
-      rules_{club_length(golfer, assumptions_), assumptions_.back_on_line_reach_m, request.local_rule_e5},
-      aim_(request.aim_for, hole.par, strokes_received),
-      lies_(hole.lies, assumptions_.lie_cell_m),
-      field_(made_field(game, request)),
-      fan_({lies_, *field_, hole.line.pin(), rules_.club_length_m, rules_.back_on_line_reach_m},
+      valued_(std::move(valued)),
+      fan_({valued_->lies(), valued_->field(), hole.line.pin(), valued_->rules().club_length_m,
+            valued_->rules().back_on_line_reach_m},
            game.clearance(), hole.line.tee(), forward_of(hole),
-           field_->cost(hole.line.tee(), Lie::teeing_area, 2), request.local_rule_e5, assumptions_),
+           valued_->field().cost(hole.line.tee(), Lie::teeing_area, 2), request.local_rule_e5, assumptions_),
       marks_(hole) {
-    if (personal_ != nullptr) paths_ = std::make_unique<ScorePaths>(*personal_);
-}
-
-std::unique_ptr<StrokesField> HoleStudy::made_field(const GolferGame& game, const PlanRequest& request) {
-    if (request.field == FieldKind::published)
-        return std::make_unique<PublishedField>(game.table(), hole_.line, hole_.lies.extent());
-    auto field = std::make_unique<PersonalField>(game, hole_, lies_, rules_, aim_);
-    personal_ = field.get();
-    return field;
+    if (personal() != nullptr) paths_ = std::make_unique<ScorePaths>(*personal());
 }
 
 ReplayCost HoleStudy::replay_cost() const {
-    if (aim_.is_strokes()) return std::nullopt;
-    return field_->cost(hole_.line.tee(), Lie::teeing_area, 2);
+    if (aim_for().is_strokes()) return std::nullopt;
+    return field().cost(hole_.line.tee(), Lie::teeing_area, 2);
 }
 
 HoleStudy::Options HoleStudy::options() {
@@ -77,14 +66,14 @@ TeeChoice HoleStudy::choice(const ClubShots& shots, const ShotPattern& pattern, 
     const double cost = aimed.outcome.total(replay_cost);
     // What the strokes are on another aim only the distribution tells.
     ScoreDistribution score;
-    if (!aim_.is_strokes()) score = this->score(shots, aim);
+    if (!aim_for().is_strokes()) score = this->score(shots, aim);
     return {.club = shots.club,
             .aim = fan_.bearing_of(ray),
             .aim_bearing = hole_.frame.true_bearing(hole_.line.tee(), target),
             .aim_point = target,
             .description = marks_.describe(fan_.bearing_of(ray), carry),
-            .expected_strokes = aim_.is_strokes() ? cost : score.mean(),
-            .aim_value = aim_.value(cost),
+            .expected_strokes = aim_for().is_strokes() ? cost : score.mean(),
+            .aim_value = aim_for().value(cost),
             .standard_error = aimed.standard_error,
             .score = std::move(score),
             .lies = tally.lies,
@@ -100,13 +89,13 @@ ScoreDistribution HoleStudy::score(const ClubShots& shots, double aim) {
 }
 
 std::vector<PlannedShot> HoleStudy::next_shots_after(const ShotPattern& pattern, double aim) const {
-    if (personal_ == nullptr) return {};
+    if (personal() == nullptr) return {};
     const Point direction = along_bearing(aim);
     const ShotOffset& centre = pattern.usual.centre;
     const Point tee = hole_.line.tee();
     const Point landing = tee + centre.carry_m * direction + centre.side_m * Point{direction.y, -direction.x};
-    const Point rest = usual_rest(landing, unit(landing - tee), pattern, lies_, assumptions_);
-    return next_shots(*personal_, hole_.par, rest, lies_.at(rest), lies_);
+    const Point rest = usual_rest(landing, unit(landing - tee), pattern, valued_->lies(), assumptions_);
+    return next_shots(*personal(), hole_.par, rest, valued_->lies().at(rest), valued_->lies());
 }
 
 Tally HoleStudy::mean_tally(const ClubShots& shots, int ray) {

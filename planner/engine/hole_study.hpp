@@ -10,17 +10,19 @@
 #include "planner/engine/field/personal_field.hpp"
 #include "planner/engine/field/score_paths.hpp"
 #include "planner/engine/round_plan.hpp"
+#include "planner/engine/valued_hole.hpp"
 
 namespace landwidth {
-
-// The length of the golfer's longest club other than the putter, for measuring relief.
-double club_length(const Golfer& golfer, const EngineAssumptions& assumptions);
 
 class HoleStudy {
   public:
     // Solves the field. Keeps references. `strokes_received` on this hole, for Stableford. For one thread.
     HoleStudy(const Hole& hole, const Golfer& golfer, const GolferGame& game, const BagShots& bag,
               const PlanRequest& request, int strokes_received);
+    // The same ground played from another tee: `hole` is the hole that was valued but for where its line
+    // starts, and what its par makes of it (aims other than strokes are those of the valued hole).
+    HoleStudy(std::shared_ptr<const ValuedHole> valued, const Hole& hole, const Golfer& golfer,
+              const GolferGame& game, const BagShots& bag, const PlanRequest& request);
 
     // The clubs worth trying from the tee at their best aims, and what playing again costs.
     struct Options {
@@ -41,14 +43,13 @@ class HoleStudy {
     // Of the plan's usual ball after a tee shot; empty with the published field.
     std::vector<PlannedShot> next_shots_after(const ShotPattern& pattern, double aim) const;
 
-    const GolferAim& aim_for() const { return aim_; }
+    const GolferAim& aim_for() const { return valued_->aim_for(); }
     ReplayCost replay_cost() const;
     TeeFan& fan() { return fan_; }
-    const StrokesField& field() const { return *field_; }
-    const PersonalField* personal() const { return personal_; }
+    const StrokesField& field() const { return valued_->field(); }
+    const PersonalField* personal() const { return valued_->personal(); }
 
   private:
-    std::unique_ptr<StrokesField> made_field(const GolferGame& game, const PlanRequest& request);
     std::vector<Caution> cautions(const ClubShots& shots, int ray) const;
     Tally mean_tally(const ClubShots& shots, int ray);
 
@@ -56,11 +57,7 @@ class HoleStudy {
     const Golfer& golfer_;
     const BagShots& bag_;
     const EngineAssumptions assumptions_;
-    ReliefRules rules_;
-    GolferAim aim_;
-    LieRaster lies_;
-    const PersonalField* personal_ = nullptr;  // field_, when it is one
-    std::unique_ptr<StrokesField> field_;
+    std::shared_ptr<const ValuedHole> valued_;
     TeeFan fan_;
     AimMarks marks_;
     std::unique_ptr<ScorePaths> paths_;

@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "planner/reports/assumptions_json.hpp"
 #include "planner/reports/next_shot_words.hpp"
 #include "planner/reports/plan_reports.hpp"
 #include "planner/reports/rounded.hpp"
@@ -253,20 +254,6 @@ const char* aim_key(AimFor aim) {
     return "strokes";
 }
 
-Json json_assumptions(const Assumptions& assumptions) {
-    Json json = Json::object();
-    for (const AssumptionEntry& entry : list_assumptions(assumptions)) {
-        // Nine decimals take off the traces of converting units and nothing of the value.
-        Json one{{"value", rounded(entry.value, 9)},
-                 {"unit", entry.unit},
-                 {"source", entry.source},
-                 {"meaning", entry.meaning}};
-        if (entry.overridden) one["overridden"] = true;
-        json[entry.name] = std::move(one);
-    }
-    return json;
-}
-
 }  // namespace
 
 std::string plan_json(const PlanView& view) {
@@ -289,7 +276,7 @@ std::string plan_json(const PlanView& view) {
         {"golfer", {{"name", view.golfer.name}}},
         {"field", view.plan.field == FieldKind::personal ? "personal" : "published"},
         {"aim_for", aim_key(view.plan.aim_for)},
-        {"assumptions", json_assumptions(view.plan.assumptions)},
+        {"assumptions", assumptions_json(view.plan.assumptions)},
         {"warnings", std::move(warnings)},
         {"holes", std::move(holes)},
         {"round", json_round(view.plan)},

@@ -1,0 +1,38 @@
+// The sentences and short texts that the forms of a driver chart share.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "planner/reports/chart_reports.hpp"
+
+namespace landwidth {
+
+// Which side a cell is for: neither where the difference is within the noise or rounds to nothing.
+enum class ChartSide { driver, control, either };
+ChartSide side_of(const ChartCell& cell);
+
+// "rough only", "trees on both sides", "a red penalty area on the left", "out of bounds on the right".
+std::string_view trouble_words(ChartTrouble trouble);
+
+// The club to hit in a cell, as the profile names it; "either" where there is none.
+std::string chart_club_text(const ChartView& view, const ChartCell& cell);
+
+// What it saves, "0.12"; empty where either club will do.
+std::string chart_saving_text(const ChartCell& cell);
+
+// On what landings the driver pays at a length: "from 34 yd", "up to 20 yd", "at every width", "at no width",
+// "either club will do".
+std::string break_even_words(const ChartView& view, std::size_t length);
+
+// What the chart says, a sentence each.
+std::vector<std::string> chart_summary(const ChartView& view);
+
+// The hole the chart is made of, and how the strokes are valued; a sentence each.
+std::vector<std::string> chart_grounds(const ChartView& view);
+
+// What to keep in mind, a sentence each.
+std::vector<std::string> chart_cautions();
+
+}  // namespace landwidth
