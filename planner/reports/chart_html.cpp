@@ -58,11 +58,9 @@ std::string cells_table(const ChartView& view) {
 }
 
 std::string turns_table(const ChartView& view) {
-    const DriverChart& chart = view.chart;
     HtmlTable table("totals", {{"Length of the hole"}, {"Par", true}, {"The driver pays on landings"}});
-    for (std::size_t length = 0; length < chart.lengths_m.size(); ++length)
-        table.add_row({sentence(length_text(chart.lengths_m[length], view.units)),
-                       fmt::format("{}", chart.pars[length]), sentence(break_even_words(view, length))});
+    for (const TurnWords& words : turn_words(view))
+        table.add_row({sentence(words.lengths), sentence(words.pars), sentence(words.pays)});
     return table.html();
 }
 
@@ -74,8 +72,9 @@ std::string chart_html(const ChartView& view) {
     for (const std::string& words : chart_summary(view))
         said += fmt::format("{}{}", said.empty() ? "" : " ", sentence(words));
     std::string html = head(view) + "<body>\n" + page_header(view) + "<main>\n";
-    html += fmt::format("<p class=\"verdict\">{}</p>\n<figure style=\"margin:1rem 0\">\n{}</figure>\n", said,
-                        chart_picture(view));
+    html += fmt::format(
+        "<p class=\"verdict\">{}</p>\n<figure class=\"scroll\" style=\"margin:1rem 0\">\n{}</figure>\n", said,
+        chart_picture(view));
     html += section("Break-even landing widths", turns_table(view));
     html += section("What it rests on", bullet_list(chart_grounds(view)));
     if (!chart.warnings.empty()) html += section("Warnings", bullet_list(chart.warnings));

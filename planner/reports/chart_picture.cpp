@@ -31,7 +31,7 @@ constexpr std::string_view defs = R"svg(<defs>
   paint-order: stroke; }
 .chart-picture .chart-name { font-size: 8.6px; stroke: #fff; stroke-width: 3px; stroke-linejoin: round;
   paint-order: stroke; }
-.chart-picture .chart-none { font-size: 9px; fill: #55594f; }
+.chart-picture .chart-none { font-size: 9px; fill: #55594f; stroke: #fff; stroke-width: 3px; paint-order: stroke; }
 .chart-picture .chart-title { font-weight: 650; font-size: 11.5px; }
 .chart-picture .m { text-anchor: middle; }
 .chart-picture .e { text-anchor: end; }
@@ -95,17 +95,20 @@ class Layout {
     double cell_width_;
 };
 
-std::string cell_picture(const ChartView& view, const Layout& layout, std::size_t width, std::size_t length) {
+std::string cell_ground(const ChartCell& cell, const Layout& layout, std::size_t width, std::size_t length) {
+    return rect(fill_class(side_of(cell)), layout.left_of(length),
+                layout.middle_of_row(static_cast<double>(width)) - 0.5 * cell_height, layout.cell_width(),
+                cell_height);
+}
+
+std::string cell_labels(const ChartView& view, const Layout& layout, std::size_t width, std::size_t length) {
     const ChartCell& cell = view.chart.cell(width, length);
     const double middle = layout.middle_of(length);
     const double centre = layout.middle_of_row(static_cast<double>(width));
-    std::string svg = rect(fill_class(side_of(cell)), layout.left_of(length), centre - 0.5 * cell_height,
-                           layout.cell_width(), cell_height);
     if (side_of(cell) == ChartSide::either)
-        return svg + label("chart-none", middle, centre, Anchor::middle, "either");
+        return label("chart-none", middle, centre, Anchor::middle, "either");
     const auto letters = static_cast<std::size_t>(std::max(3.0, layout.cell_width() / pixels_per_letter));
-    return svg +
-           label("chart-name", middle, centre - 7.0, Anchor::middle,
+    return label("chart-name", middle, centre - 7.0, Anchor::middle,
                  shortened(chart_club_text(view, cell), letters)) +
            label("chart-value", middle, centre + 6.5, Anchor::middle, chart_saving_text(cell));
 }
@@ -184,21 +187,23 @@ std::string key(bool any_turn) {
 std::string chart_picture(const ChartView& view) {
     const DriverChart& chart = view.chart;
     const Layout layout(chart);
-    std::string cells;
+    std::string grounds, labels;
     for (std::size_t width = 0; width < layout.rows(); ++width)
-        for (std::size_t length = 0; length < layout.columns(); ++length)
-            cells += cell_picture(view, layout, width, length);
+        for (std::size_t length = 0; length < layout.columns(); ++length) {
+            grounds += cell_ground(chart.cell(width, length), layout, width, length);
+            labels += cell_labels(view, layout, width, length);
+        }
     const bool any_turn =
         std::ranges::any_of(chart.break_evens, [](const auto& turn) { return turn.has_value(); });
     const std::string title =
         fmt::format("Driver chart of {}: {}", name_text(view.golfer.name, 80), trouble_words(chart.trouble));
     return fmt::format(
                "<svg class=\"chart-picture\" xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {} {}\" "
-               "style=\"display:block;width:100%;max-width:{}px;height:auto\" role=\"img\" "
+               "style=\"display:block;width:100%;min-width:640px;max-width:{}px;height:auto\" role=\"img\" "
                "aria-label=\"{}\">\n<title>{}</title>\n",
                px(picture_width), px(layout.height()), px(picture_width), escaped(title), escaped(title)) +
-           std::string(defs) + cells + turn_lines(chart, layout) + axes(view, layout) + key(any_turn) +
-           "</svg>\n";
+           std::string(defs) + grounds + turn_lines(chart, layout) + labels + axes(view, layout) +
+           key(any_turn) + "</svg>\n";
 }
 
 }  // namespace landwidth

@@ -1,4 +1,5 @@
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include <algorithm>
 
@@ -68,11 +69,10 @@ std::string cells_table(const ChartView& view, const std::vector<std::size_t>& s
     return text;
 }
 
-std::string turns_table(const ChartView& view, const std::vector<std::size_t>& shown) {
+std::string turns_table(const ChartView& view) {
     TextTable table({{"length"}, {"par"}, {"the driver pays", TextTable::Align::left}});
-    for (const std::size_t length : shown)
-        table.add_row({length_text(view.chart.lengths_m[length], view.units),
-                       fmt::format("{}", view.chart.pars[length]), break_even_words(view, length)});
+    for (const TurnWords& words : turn_words(view))
+        table.add_row({words.lengths, words.pars, words.pays});
     return table.text();
 }
 
@@ -97,7 +97,7 @@ std::string chart_text(const ChartView& view) {
            wrapped(
                "By landing width (down) and length of the hole (across): the club to hit and the strokes "
                "it saves.") +
-           "\n" + cells_table(view, shown) + "Break-even landing widths\n" + turns_table(view, shown) + "\n" +
+           "\n" + cells_table(view, shown) + "Break-even landing widths\n" + turns_table(view) + "\n" +
            paragraph(chart_summary(view)) + bullets("What it rests on", chart_grounds(view)) +
            bullets("Warnings", view.chart.warnings) + bullets("Keep in mind", chart_cautions());
 }

@@ -54,27 +54,50 @@ std::string counts_sentence(const ChartView& view) {
         clubs.empty() ? "" : fmt::format(" ({})", clubs), count(ChartSide::either));
 }
 
-std::string turns_sentence(const ChartView& view) {
-    const DriverChart& chart = view.chart;
-    std::optional<std::size_t> least, most;
+// Between which widths, over all lengths, the verdict turns to the driver (or from it) as landings widen.
+struct TurnRange {
+    std::size_t least, most;  // lengths
+};
+std::optional<TurnRange> turn_range(const DriverChart& chart, bool to_driver) {
+    std::optional<TurnRange> range;
+    const auto width = [&](std::size_t length) { return chart.break_evens[length]->width_m; };
     for (std::size_t i = 0; i < chart.lengths_m.size(); ++i) {
         const std::optional<BreakEven>& turn = chart.break_evens[i];
-        if (!turn || !turn->driver_pays_beyond) continue;
-        if (!least || turn->width_m < chart.break_evens[*least]->width_m) least = i;
-        if (!most || turn->width_m > chart.break_evens[*most]->width_m) most = i;
+        if (!turn || turn->driver_pays_beyond != to_driver) continue;
+        if (!range) range = TurnRange{i, i};
+        if (width(i) < width(range->least)) range->least = i;
+        if (width(i) > width(range->most)) range->most = i;
     }
-    if (!least)
-        return fmt::format("At no length does the verdict turn to the driver between landings of {} and {}.",
-                           length_text(chart.widths_m.front(), view.units),
-                           length_text(chart.widths_m.back(), view.units));
+    return range;
+}
+
+std::string range_words(const ChartView& view, const TurnRange& range) {
     const auto place = [&](std::size_t i) {
-        return fmt::format("{} wide on a hole of {}", length_text(chart.break_evens[i]->width_m, view.units),
-                           length_text(chart.lengths_m[i], view.units));
+        return fmt::format("{} (on a hole of {})",
+                           length_text(view.chart.break_evens[i]->width_m, view.units),
+                           length_text(view.chart.lengths_m[i], view.units));
     };
-    if (*least == *most)
-        return fmt::format("The verdict turns to the driver at a landing {}.", place(*least));
-    return fmt::format("The verdict turns to the driver at a landing {} at the earliest, {} at the latest.",
-                       place(*least), place(*most));
+    return range.least == range.most ? place(range.least)
+                                     : fmt::format("{} to {}", place(range.least), place(range.most));
+}
+
+std::vector<std::string> turn_sentences(const ChartView& view) {
+    std::vector<std::string> sentences;
+    if (const auto range = turn_range(view.chart, true))
+        sentences.push_back(fmt::format("Going wider, the verdict turns to the driver at a landing of {}.",
+                                        range_words(view, *range)));
+    if (const auto range = turn_range(view.chart, false))
+        sentences.push_back(fmt::format(
+            "Going wider, it turns from the driver to the control club at a landing of {}{}.",
+            range_words(view, *range),
+            view.chart.trouble == ChartTrouble::rough
+                ? ": narrower fairways are mostly missed with either, and the longer miss costs less"
+                : ""));
+    if (sentences.empty())
+        sentences.push_back(fmt::format("At no length does the verdict turn between landings of {} and {}.",
+                                        length_text(view.chart.widths_m.front(), view.units),
+                                        length_text(view.chart.widths_m.back(), view.units)));
+    return sentences;
 }
 
 std::string most_sentence(const ChartView& view) {
@@ -127,7 +150,9 @@ std::string chart_saving_text(const ChartCell& cell) {
                                               : fmt::format("{:.2f}", std::abs(cell.driver_saves));
 }
 
-std::string break_even_words(const ChartView& view, std::size_t length) {
+namespace {
+
+std::string pays_words(const ChartView& view, std::size_t length) {
     const DriverChart& chart = view.chart;
     bool all_either = true;
     for (std::size_t width = 0; width < chart.widths_m.size(); ++width)
@@ -140,8 +165,31 @@ std::string break_even_words(const ChartView& view, std::size_t length) {
     return chart.cell(0, length).driver_saves >= 0.0 ? "at every width" : "at no width";
 }
 
+}  // namespace
+
+std::vector<TurnWords> turn_words(const ChartView& view) {
+    const DriverChart& chart = view.chart;
+    std::vector<TurnWords> rows;
+    for (std::size_t first = 0, last = 0; first < chart.lengths_m.size(); first = last) {
+        const std::string pays = pays_words(view, first);
+        for (last = first + 1; last < chart.lengths_m.size() && pays_words(view, last) == pays;)
+            ++last;
+        const std::string end = length_text(chart.lengths_m[last - 1], view.units);
+        const int least_par = chart.pars[first];
+        const int most_par = chart.pars[last - 1];
+        rows.push_back({last - first == 1
+                            ? end
+                            : fmt::format("{} to {}", length_number(chart.lengths_m[first], view.units), end),
+                        least_par == most_par ? fmt::format("{}", least_par)
+                                              : fmt::format("{} or {}", least_par, most_par),
+                        pays});
+    }
+    return rows;
+}
+
 std::vector<std::string> chart_summary(const ChartView& view) {
-    std::vector<std::string> sentences{counts_sentence(view), turns_sentence(view)};
+    std::vector<std::string> sentences = turn_sentences(view);
+    sentences.insert(sentences.begin(), counts_sentence(view));
     if (std::string most = most_sentence(view); !most.empty()) sentences.push_back(std::move(most));
     return sentences;
 }

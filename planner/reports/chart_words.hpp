@@ -22,9 +22,13 @@ std::string chart_club_text(const ChartView& view, const ChartCell& cell);
 // What it saves, "0.12"; empty where either club will do.
 std::string chart_saving_text(const ChartCell& cell);
 
-// On what landings the driver pays at a length: "from 34 yd", "up to 20 yd", "at every width", "at no width",
-// "either club will do".
-std::string break_even_words(const ChartView& view, std::size_t length);
+// On what landings the driver pays, for neighbouring lengths of which the same is to be said.
+struct TurnWords {
+    std::string lengths;  // "320 yd", "320 to 360 yd"
+    std::string pars;     // "4", "4 or 5"
+    std::string pays;  // "from 34 yd", "up to 20 yd", "at every width", "at no width", "either club will do"
+};
+std::vector<TurnWords> turn_words(const ChartView& view);
 
 // What the chart says, a sentence each.
 std::vector<std::string> chart_summary(const ChartView& view);
