@@ -36,10 +36,9 @@ std::string section(std::string_view heading, const std::string& inside) {
 }
 
 std::string cell_html(const ChartView& view, const ChartCell& cell) {
-    const std::string sure = sentence(share_text(cell.confidence));
     if (side_of(cell) == ChartSide::either) return "<span class=\"tossup\">either</span>";
-    return fmt::format("{} {}<br/><span class=\"sub\">{} sure</span>",
-                       isolated(name_text(chart_club_text(view, cell), 16)), chart_saving_text(cell), sure);
+    return fmt::format("{}<br/>{}, {}", isolated(name_text(chart_club_text(view, cell), 16)),
+                       chart_saving_text(cell), sentence(share_text(cell.confidence)));
 }
 
 std::string cells_table(const ChartView& view) {

@@ -45,7 +45,10 @@ std::string control_tally(const ChartView& view) {
 
 std::string counts_sentence(const ChartView& view) {
     const std::vector<ChartCell>& cells = view.chart.cells;
-    const auto count = [&](ChartSide side) { return std::ranges::count(cells, side, side_of); };
+    const auto count = [&](ChartSide side) {
+        const auto found = std::ranges::count(cells, side, side_of);
+        return found == 0 ? std::string("none") : fmt::format("{}", found);
+    };
     const std::string clubs = control_tally(view);
     return fmt::format(
         "Of {} holes, each of one landing width and length, the driver pays on {}, a control club on {}{}; "
@@ -88,7 +91,7 @@ std::vector<std::string> turn_sentences(const ChartView& view) {
                                         range_words(view, *range)));
     if (const auto range = turn_range(view.chart, false))
         sentences.push_back(fmt::format(
-            "Going wider, it turns from the driver to the control club at a landing of {}{}.",
+            "Going wider, the verdict turns from the driver to the control club at a landing of {}{}.",
             range_words(view, *range),
             view.chart.trouble == ChartTrouble::rough
                 ? ": narrower fairways are mostly missed with either, and the longer miss costs less"
@@ -154,15 +157,16 @@ namespace {
 
 std::string pays_words(const ChartView& view, std::size_t length) {
     const DriverChart& chart = view.chart;
-    bool all_either = true;
+    std::size_t either = 0;
     for (std::size_t width = 0; width < chart.widths_m.size(); ++width)
-        all_either = all_either && side_of(chart.cell(width, length)) == ChartSide::either;
-    if (all_either) return "either club will do";
+        either += side_of(chart.cell(width, length)) == ChartSide::either ? 1 : 0;
+    if (either == chart.widths_m.size()) return "either club will do";
     const std::optional<BreakEven>& turn = chart.break_evens.at(length);
     if (turn)
         return fmt::format("{} {}", turn->driver_pays_beyond ? "from" : "up to",
                            length_text(turn->width_m, view.units));
-    return chart.cell(0, length).driver_saves >= 0.0 ? "at every width" : "at no width";
+    return fmt::format("at {} width{}", chart.cell(0, length).driver_saves >= 0.0 ? "every" : "no",
+                       either > 0 ? ", or either will do" : "");
 }
 
 }  // namespace

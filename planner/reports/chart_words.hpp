@@ -26,7 +26,8 @@ std::string chart_saving_text(const ChartCell& cell);
 struct TurnWords {
     std::string lengths;  // "320 yd", "320 to 360 yd"
     std::string pars;     // "4", "4 or 5"
-    std::string pays;  // "from 34 yd", "up to 20 yd", "at every width", "at no width", "either club will do"
+    // "from 34 yd", "up to 20 yd", "at every width", "at no width, or either will do", "either club will do"
+    std::string pays;
 };
 std::vector<TurnWords> turn_words(const ChartView& view);
 

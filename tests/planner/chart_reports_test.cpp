@@ -45,7 +45,7 @@ DriverChart small_chart() {
     chart.pars = {4, 4, 5};
     chart.cells = {cell(-0.10, 0.95, false), cell(-0.31, 1.0, false), cell(-0.05, 0.8, false),
                    cell(0.0, 0.5, true),     cell(-0.21, 1.0, false), cell(-0.04, 0.8, false),
-                   cell(0.10, 0.9, false),   cell(-0.11, 1.0, false), cell(-0.004, 0.7, false)};
+                   cell(0.10, 0.9, false),   cell(-0.11, 0.6, true),  cell(-0.004, 0.7, false)};
     chart.break_evens = {BreakEven{yd(30), true}, std::nullopt, std::nullopt};
     chart.assumptions = default_assumptions();
     chart.warnings = {"2 of 2 clubs are invented"};
@@ -88,7 +88,7 @@ TEST_CASE("lengths of which the same is to be said are said once", "[chart]") {
     CHECK(words[0].pays == "from 30 yd");
     CHECK(words[1].lengths == "320 to 480 yd");
     CHECK(words[1].pars == "4 or 5");
-    CHECK(words[1].pays == "at no width");
+    CHECK(words[1].pays == "at no width, or either will do");
     CHECK(turn_words({golfer, chart, DisplayUnits::metres})[0].pays == "from 27 m");
 }
 
@@ -99,8 +99,8 @@ TEST_CASE("the chart as text", "[chart]") {
     CHECK(has(text, "Driver chart of A. Tester: out of bounds on the left\n"));
     CHECK(has(text, "landing  300 yd       320 yd       480 yd\n"));
     CHECK(has(text, "  20 yd  3-wood 0.10  3-wood 0.31  3-wood 0.05\n"));
-    CHECK(has(text, "  40 yd  driver 0.10  3-wood 0.11  either\n"));
-    CHECK(has(text, "the driver pays on 1, a control club on 6 (3-wood on 6); on 2 either"));
+    CHECK(has(text, "  40 yd  driver 0.10  either       either\n"));
+    CHECK(has(text, "the driver pays on 1, a control club on 5 (3-wood on 5); on 3 either"));
     CHECK(has(text, "- 2 of 2 clubs are invented\n"));
     CHECK(has(text, "Nobody may be within reach of the shot"));
     CHECK(has(chart_text({golfer, chart, DisplayUnits::metres}), "   18 m  3-wood 0.10"));
@@ -150,11 +150,11 @@ TEST_CASE("the picture tells its ground apart without colours", "[chart]") {
     const std::string svg = chart_picture({golfer, chart});
     // One rectangle a cell and one in the key.
     CHECK(count_of(svg, "<rect class=\"chart-driver\"") == 1 + 1);
-    CHECK(count_of(svg, "<rect class=\"chart-control\"") == 6 + 1);
-    CHECK(count_of(svg, "<rect class=\"chart-either\"") == 2 + 1);
+    CHECK(count_of(svg, "<rect class=\"chart-control\"") == 5 + 1);
+    CHECK(count_of(svg, "<rect class=\"chart-either\"") == 3 + 1);
     CHECK(has(svg, "fill: url(#chart-hatch)"));
-    CHECK(count_of(svg, ">3-wood</text>") == 6);
-    CHECK(count_of(svg, ">either</text>") == 2);
+    CHECK(count_of(svg, ">3-wood</text>") == 5);
+    CHECK(count_of(svg, ">either</text>") == 3);
     CHECK(has(svg, ">0.31</text>"));
     // The break-even at 30 yd lies at the middle of the second row from below: 40 + 1.5 x 33.
     CHECK(has(svg, " 89.5l"));

@@ -73,9 +73,10 @@ TEST_CASE("a shorter hole is the longest one's ground: as if it were solved on i
             CAPTURE(chart_trouble_name(trouble), lengths[i], a.driver_saves - b.driver_saves);
             CHECK(shared.pars[i] == alone.pars[0]);
             CHECK(a.control.club == b.control.club);
-            CHECK_THAT(a.driver.expected_strokes, WithinAbs(b.driver.expected_strokes, 0.004));
-            CHECK_THAT(a.control.expected_strokes, WithinAbs(b.control.expected_strokes, 0.004));
-            CHECK_THAT(a.driver_saves, WithinAbs(b.driver_saves, 0.003));
+            // Measured up to 0.0010 and 0.0004: the few balls topped to where the fairway starts.
+            CHECK_THAT(a.driver.expected_strokes, WithinAbs(b.driver.expected_strokes, 0.0015));
+            CHECK_THAT(a.control.expected_strokes, WithinAbs(b.control.expected_strokes, 0.0015));
+            CHECK_THAT(a.driver_saves, WithinAbs(b.driver_saves, 0.0008));
         }
     }
 }
@@ -88,10 +89,11 @@ TEST_CASE("a mirrored golfer with the trouble on the other side: the same chart"
         const DriverChart b = chart_of(mirrored(uneven_golfer()), there, {24, 44}, lengths);
         for (std::size_t i = 0; i < a.cells.size(); ++i) {
             CAPTURE(i, a.cells[i].driver_saves, b.cells[i].driver_saves);
-            // As in symmetry_test.cpp: the blocks of the grid do not lie the same in the mirror.
+            // As in symmetry_test.cpp, the blocks of the grid do not lie the same in the mirror: measured up
+            // to 0.0070 and 0.0014.
             CHECK_THAT(b.cells[i].driver.expected_strokes,
                        WithinAbs(a.cells[i].driver.expected_strokes, 0.008));
-            CHECK_THAT(b.cells[i].driver_saves, WithinAbs(a.cells[i].driver_saves, 0.008));
+            CHECK_THAT(b.cells[i].driver_saves, WithinAbs(a.cells[i].driver_saves, 0.003));
         }
     }
 }
@@ -141,7 +143,7 @@ TEST_CASE("rough only: the driver is least attractive where the patterns say, in
         }
         CAPTURE(chart.lengths_m[length], widths[worst], widths[closed]);
         CHECK(std::abs(widths[worst] - widths[closed]) <= 8.0);
-        // Beyond it, wider never makes the driver less attractive; before it, never more.
+        // Beyond it, wider never makes the driver less attractive; before it, never more (0.004: the noise).
         for (std::size_t i = 1; i < widths.size(); ++i) {
             const double step = chart.cell(i, length).driver_saves - chart.cell(i - 1, length).driver_saves;
             CAPTURE(widths[i], step);
