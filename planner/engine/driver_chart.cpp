@@ -7,6 +7,7 @@
 #include <array>
 #include <cmath>
 #include <memory>
+#include <utility>
 
 #include "geometry/error.hpp"
 #include "planner/engine/hole_study.hpp"

@@ -35,7 +35,7 @@ thead .n { white-space: normal; }
 .tossup { font-style: italic; }
 .chart-cells { font-size: .7rem; }
 .chart-cells th, .chart-cells td { padding: .14rem .22rem; }
-.chart-cells bdi { white-space: nowrap; }
+.chart-cells td { white-space: nowrap; }
 a { color: inherit; }
 
 .hole { display: grid; grid-template-columns: auto minmax(0, 1fr); gap: 0 1.6rem; align-items: start;

@@ -92,6 +92,26 @@ TEST_CASE("lengths of which the same is to be said are said once", "[chart]") {
     CHECK(turn_words({golfer, chart, DisplayUnits::metres})[0].pays == "from 27 m");
 }
 
+TEST_CASE("what the chart says, in sentences", "[chart]") {
+    const Golfer golfer = golfer_named("3-wood");
+    DriverChart chart = small_chart();
+    CHECK(chart_summary({golfer, chart}) ==
+          std::vector<std::string>{
+              "Of 9 holes, each of one landing width and length, the driver pays on 1, a control club on 5 "
+              "(3-wood on 5); on 3 either will do.",
+              "Going wider, the verdict turns to the driver at a landing of 30 yd (on a hole of 300 yd).",
+              "The driver saves at most 0.10 strokes (a landing of 40 yd on a hole of 300 yd). The control "
+              "club saves at most 0.31 (a landing of 20 yd on a hole of 320 yd, the 3-wood)."});
+    chart.break_evens[0]->driver_pays_beyond = false;
+    CHECK(
+        chart_summary({golfer, chart})[1] ==
+        "Going wider, the verdict turns from the driver to the control club at a landing of 30 yd (on a hole "
+        "of 300 yd).");
+    chart.break_evens[0].reset();
+    CHECK(chart_summary({golfer, chart})[1] ==
+          "At no length does the verdict turn between landings of 20 yd and 40 yd.");
+}
+
 TEST_CASE("the chart as text", "[chart]") {
     const Golfer golfer = golfer_named("3-wood");
     const DriverChart chart = small_chart();
@@ -100,7 +120,6 @@ TEST_CASE("the chart as text", "[chart]") {
     CHECK(has(text, "landing  300 yd       320 yd       480 yd\n"));
     CHECK(has(text, "  20 yd  3-wood 0.10  3-wood 0.31  3-wood 0.05\n"));
     CHECK(has(text, "  40 yd  driver 0.10  either       either\n"));
-    CHECK(has(text, "the driver pays on 1, a control club on 5 (3-wood on 5); on 3 either"));
     CHECK(has(text, "- 2 of 2 clubs are invented\n"));
     CHECK(has(text, "Nobody may be within reach of the shot"));
     CHECK(has(chart_text({golfer, chart, DisplayUnits::metres}), "   18 m  3-wood 0.10"));

@@ -62,6 +62,42 @@ double share_on(const ShotPattern& pattern, double width_m) {
 
 }  // namespace
 
+TEST_CASE("the hole of a chart: one width of fairway, rough, then the trouble", "[chart]") {
+    const Assumptions assumptions = default_assumptions();
+    const auto lie_at = [&](ChartTrouble trouble, double x_yd, double y_yd) {
+        return chart_hole(Yards{30}.metres(), Yards{400}.metres(), trouble, assumptions)
+            .lies.lie_at(yd(x_yd, y_yd));
+    };
+    for (const ChartTrouble trouble : all_chart_troubles) {
+        CAPTURE(chart_trouble_name(trouble));
+        for (const double side : {-1.0, 1.0}) {
+            CHECK(lie_at(trouble, side * 14.9, 200) == Lie::fairway);
+            CHECK(lie_at(trouble, side * 15.1, 200) == Lie::rough);
+            CHECK(lie_at(trouble, side * 29.9, 200) == Lie::rough);
+        }
+        CHECK(lie_at(trouble, 0, 50) == Lie::rough);
+        CHECK(lie_at(trouble, 0, 390) == Lie::green);
+        CHECK(lie_at(trouble, 11.9, 400) == Lie::green);
+    }
+    CHECK(lie_at(ChartTrouble::rough, 30.1, 200) == Lie::rough);
+    CHECK(lie_at(ChartTrouble::trees, 30.1, 200) == Lie::trees);
+    CHECK(lie_at(ChartTrouble::trees, -30.1, 200) == Lie::trees);
+    CHECK(lie_at(ChartTrouble::water_left, -30.1, 200) == Lie::penalty_red);
+    CHECK(lie_at(ChartTrouble::water_left, 30.1, 200) == Lie::rough);
+    CHECK(lie_at(ChartTrouble::out_right, 30.1, 200) == Lie::out_of_bounds);
+    CHECK(lie_at(ChartTrouble::out_right, -30.1, 200) == Lie::rough);
+
+    const Hole longest =
+        chart_hole(Yards{30}.metres(), Yards{560}.metres(), ChartTrouble::rough, assumptions);
+    const Hole shorter = chart_hole_shortened(longest, Yards{300}.metres(), assumptions);
+    CHECK_THAT(shorter.line.length(), WithinAbs(Yards{300}.metres(), 1e-9));
+    CHECK(shorter.line.pin() == longest.line.pin());
+    CHECK(longest.par == 5);
+    CHECK(shorter.par == 4);
+    // Even where the length would make a par 3.
+    CHECK(chart_hole_shortened(longest, Yards{210}.metres(), assumptions).par == 4);
+}
+
 TEST_CASE("a shorter hole is the longest one's ground: as if it were solved on its own", "[chart]") {
     const std::vector<double> lengths{300, 380, 460, 540};
     for (const ChartTrouble trouble : {ChartTrouble::rough, ChartTrouble::trees, ChartTrouble::out_left}) {
