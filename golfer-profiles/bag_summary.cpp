@@ -17,7 +17,8 @@ std::vector<ClubSummary> bag_summary(const Golfer& golfer, double half_width_m) 
              .side_sd_m = pattern.usual.side_sd_m,
              .share_within = share_left_of(pattern, half_width_m) - share_left_of(pattern, -half_width_m),
              .mishit_share = pattern.mishit ? pattern.mishit->share : 0.0,
-             .shots = pattern.shots});
+             .shots = pattern.shots,
+             .in_bag = club.in_bag});
     }
     return rows;
 }

@@ -18,9 +18,11 @@ struct ClubSummary {
         share_within;  // of all shots, mishits too: landing within the half width of the aim line, in [0, 1]
     double mishit_share;
     int shots;  // recorded shots behind the numbers; 0: a preset
+    bool in_bag;
 };
 
-// Clubs without a pattern are left out; the order is the bag's. half_width_m > 0.
+// Clubs without a pattern are left out; the order is the profile's; clubs on trial are among them.
+// half_width_m > 0.
 std::vector<ClubSummary> bag_summary(const Golfer& golfer, double half_width_m);
 
 }  // namespace landwidth

@@ -137,6 +137,12 @@ std::optional<std::string> JsonFields::optional_text(std::string_view key) {
     return found == nullptr ? std::nullopt : std::optional(found->get<std::string>());
 }
 
+std::optional<bool> JsonFields::optional_truth(std::string_view key) {
+    const Json* found = value(key);
+    found = of_type(found, key, found != nullptr && found->is_boolean(), "true or false");
+    return found == nullptr ? std::nullopt : std::optional(found->get<bool>());
+}
+
 const Json* JsonFields::object(std::string_view key, std::string_view expected) {
     const Json* found = required(key, expected);
     return of_type(found, key, found != nullptr && found->is_object(), "an object {...}");

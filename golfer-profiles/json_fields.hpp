@@ -57,9 +57,16 @@ class JsonFields {
     std::optional<int> whole_number(std::string_view key, const NumberRule& rule);
     std::optional<std::string> text(std::string_view key, std::string_view expected);
     std::optional<std::string> optional_text(std::string_view key);
+    std::optional<bool> optional_truth(std::string_view key);
     const nlohmann::json* object(std::string_view key, std::string_view expected);
     const nlohmann::json* optional_object(std::string_view key);
     const nlohmann::json* list(std::string_view key, std::string_view expected);
+
+    // A number of a list, which `name` tells ("shots_yd[4]").
+    std::optional<double> listed_number(const nlohmann::json& value, std::string_view name,
+                                        const NumberRule& rule) {
+        return checked(&value, name, rule);
+    }
 
     // Notes an error: the field, then the words as they are (" is -4; ...").
     void error(std::string_view key, std::string_view words);

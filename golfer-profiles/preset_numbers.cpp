@@ -80,7 +80,26 @@ constexpr std::array<BagSlot, 14> woods_and_hybrids{{
     {"putter", ClubKind::putter, 0, 0, 34, 4},
 }};
 
+// Shares that follow the gaps of the bags, assumptions as theirs. A mini-driver: straighter than the driver
+// by a little more than half the way to the fairway wood. A driving iron: between a 3-hybrid and a 4-iron in
+// carry, as straight as an iron of its length.
+constexpr std::array<BagSlot, 9> spares{{
+    {"mini-driver", ClubKind::mini_driver, 0, 0.97, 43.75, 12.5},
+    {"4-wood", ClubKind::fairway_wood, 0.97, 0.93, 42.5, 17},
+    {"7-wood", ClubKind::fairway_wood, 0.89, 0.875, 41.5, 21},
+    {"9-wood", ClubKind::fairway_wood, 0.835, 0.84, 41, 24},
+    {"2-hybrid", ClubKind::hybrid, 0.97, 0.93, 41, 17},
+    {"6-hybrid", ClubKind::hybrid, 0.78, 0.80, 39, 28},
+    {"driving iron", ClubKind::driving_iron, 0.93, 0.88, 40, 18},
+    {"2-iron", ClubKind::iron, 0.97, 0.93, 39.5, 18},
+    {"3-iron", ClubKind::iron, 0.945, 0.91, 39, 20},
+}};
+
 }  // namespace
+
+std::span<const BagSlot> spare_clubs() {
+    return spares;
+}
 
 std::span<const Reach> standard_reaches(Reference reference) {
     return reference == Reference::men ? std::span<const Reach>(men) : std::span<const Reach>(women);

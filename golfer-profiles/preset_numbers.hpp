@@ -55,13 +55,16 @@ inline constexpr double mishit_direction_ratio = 1.5;  // of its direction sd to
 struct BagSlot {
     std::string_view name;
     ClubKind kind;
-    double carry_share;      // of the second club's carry; 0 for the driver and the putter
+    double carry_share;      // of the second club's carry; 0 for driver, mini-driver and putter
     double direction_share;  // of the driver's direction sd
     double length_in, loft_deg;
 };
 
 // 14 clubs: a bag with long irons for a handicap under 10, one with fairway woods and hybrids for the others.
 std::span<const BagSlot> bag_for(double handicap_index);
+
+// Clubs that no preset bag has, by name, in no bag's order.
+std::span<const BagSlot> spare_clubs();
 
 // Women's clubs are shorter by this. Common practice, no source.
 inline constexpr double womens_length_step_in = 1.0;

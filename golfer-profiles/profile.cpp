@@ -57,9 +57,8 @@ double handicap_of(const Level& level, double own_index, double tour_index) {
     return own_index;
 }
 
-Golfer with_bag_only(Golfer golfer) {
-    std::erase_if(golfer.clubs, [](const Club& club) { return !club.in_bag; });
-    return golfer;
+bool is_playable(const Club& club) {
+    return club.in_bag && club.pattern && club.kind != ClubKind::putter;
 }
 
 bool same_name(std::string_view a, std::string_view b) {

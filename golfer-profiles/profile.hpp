@@ -29,7 +29,7 @@ struct Launch {
 // The shots a club's pattern was learnt from, and what was known before them.
 struct LearntFrom {
     ShotPattern prior;
-    std::vector<ShotOffset> shots;  // where they first landed
+    std::vector<ShotOffset> shots;  // where they first landed; at most most_learnt_shots
 
     friend bool operator==(const LearntFrom&, const LearntFrom&) = default;
 };
@@ -72,9 +72,12 @@ struct Golfer {
 };
 
 inline constexpr std::size_t most_clubs = 14;  // Rules of Golf 4.1b
+// With those on trial, and of the shots of one club that a profile keeps: far more than a fitting sees.
+inline constexpr std::size_t most_known_clubs = 40;
+inline constexpr std::size_t most_learnt_shots = 1000;
 
-// The golfer with the clubs in the bag alone.
-Golfer with_bag_only(Golfer golfer);
+// A club to play with: in the bag, with a pattern, no putter.
+bool is_playable(const Club& club);
 
 // Two names are the same when they differ only in spaces around them or in the case of ASCII letters.
 bool same_name(std::string_view a, std::string_view b);

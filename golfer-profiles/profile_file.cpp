@@ -2,12 +2,10 @@
 
 #include <fmt/format.h>
 
-#include <cerrno>
-#include <cstring>
-#include <fstream>
 #include <nlohmann/json.hpp>
 
 #include "geometry/error.hpp"
+#include "golfer-profiles/file_content.hpp"
 #include "golfer-profiles/json_text.hpp"
 #include "golfer-profiles/profile_format.hpp"
 
@@ -16,25 +14,6 @@ namespace {
 
 // A whole bag with notes takes 10 kB. Anything near this is another kind of file, or a device without an end.
 constexpr std::size_t largest_file = 4U << 20U;
-
-std::string content_of(const std::filesystem::path& path) {
-    std::error_code error;
-    if (std::filesystem::is_directory(path, error)) {
-        throw InputError(path.string(), "is a folder; a profile is a file");
-    }
-    errno = 0;
-    std::ifstream file(path, std::ios::binary);
-    if (!file) {
-        throw InputError(path.string(), fmt::format("cannot be read: {}",
-                                                    errno != 0 ? std::strerror(errno) : "unknown cause"));
-    }
-    std::string text(largest_file + 1, '\0');
-    file.read(text.data(), static_cast<std::streamsize>(text.size()));
-    if (file.bad()) throw InputError(path.string(), "cannot be read to its end");
-    text.resize(static_cast<std::size_t>(file.gcount()));
-    if (text.size() > largest_file) throw InputError(path.string(), "is over 4 MB; that is no profile");
-    return text;
-}
 
 ProfileReading reading_of(ProfileCheck check, const std::string& file_name) {
     if (check.errors.empty()) return {std::move(*check.golfer), std::move(check.warnings)};
@@ -64,7 +43,7 @@ ProfileCheck check_profile_text(const std::string& text, const std::string& file
 }
 
 ProfileCheck check_profile(const std::filesystem::path& path) {
-    return check_profile_text(content_of(path), path.string());
+    return check_profile_text(file_content(path, largest_file, "profile"), path.string());
 }
 
 ProfileReading parse_profile(const std::string& text, const std::string& file_name) {

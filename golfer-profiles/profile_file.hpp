@@ -22,12 +22,15 @@ struct ProfileReading {
 // with what was expected: not readable, not JSON or cut off (with line and column), a number too large, wrong
 // format string, wrong type, missing key, a key that stands twice, value out of range (negative sd,
 // correlation outside
-// (-1, 1), tail_dof <= 2, share outside [0, 1)), two clubs of one name, more than 14 clubs (Rules of
-// Golf 4.1b), a club other than the putter without a pattern, no club with one. When several things are wrong
-// it tells the first and how many more there are.
+// (-1, 1), tail_dof <= 2, share outside [0, 1)), two clubs of one name, more than 14 clubs in the bag (Rules
+// of Golf 4.1b) or most_known_clubs in all, a club other than the putter without a pattern, no club in the
+// bag with one, more than most_learnt_shots. When several things are wrong it tells the first and how many
+// more there are.
 //
 // Keys that may be absent, and what that means: length_in, loft_deg (unknown), launch, mishit (none), note
-// (empty), tail_dof (a normal), correlation (0), run_yd (run_share_of_carry of the kind). Names are trimmed.
+// (empty), tail_dof (a normal), correlation (0), run_yd (run_share_of_carry of the kind),
+// in_bag (true; false: a club on trial), learnt_from (the shots are not at hand; an object of "prior", a
+// pattern, and "shots_yd", pairs of carry and side). Names are trimmed.
 ProfileReading read_profile(const std::filesystem::path& path);
 ProfileReading parse_profile(const std::string& text, const std::string& file_name);
 

@@ -7,8 +7,8 @@
 #include "geometry/units.hpp"
 #include "golfer-profiles/json_text.hpp"
 #include "golfer-profiles/nearest_word.hpp"
+#include "golfer-profiles/pattern_reader.hpp"
 #include "golfer-profiles/profile_format.hpp"
-#include "golfer-profiles/run_by_kind.hpp"
 
 namespace landwidth {
 namespace {
@@ -19,11 +19,8 @@ using Words = std::string_view;
 constexpr std::array<Words, 8> golfer_keys{"format",     "name",    "handicap_index", "hand",
                                            "short_game", "putting", "clubs",          "note"};
 constexpr std::array<Words, 1> level_keys{"level"};
-constexpr std::array<Words, 7> club_keys{"name",    "kind",   "length_in", "loft_deg",
-                                         "pattern", "launch", "note"};
-constexpr std::array<Words, 9> pattern_keys{"carry_yd", "carry_sd_yd", "side_yd", "side_sd_yd", "correlation",
-                                            "run_yd",   "tail_dof",    "mishit",  "shots"};
-constexpr std::array<Words, 5> mishit_keys{"share", "carry_yd", "carry_sd_yd", "side_yd", "side_sd_yd"};
+constexpr std::array<Words, 9> club_keys{"name",        "kind",   "length_in", "loft_deg", "pattern",
+                                         "learnt_from", "launch", "in_bag",    "note"};
 constexpr std::array<Words, 3> launch_keys{"ball_speed_mph", "launch_deg", "spin_rpm"};
 constexpr std::array<Words, 3> level_names{"tour", "scratch", "handicap"};
 constexpr std::array<Words, 8> kinds{"driver",       "mini-driver", "fairway-wood", "hybrid",
@@ -31,24 +28,11 @@ constexpr std::array<Words, 8> kinds{"driver",       "mini-driver", "fairway-woo
 
 // Wide enough for any golfer who ever lived, narrow enough to catch a slip of the keyboard or of the unit.
 constexpr NumberRule index_rule{"a handicap index (plus handicaps negative)", -10, 54};
-constexpr NumberRule carry_rule{"a carry in yards", 1, 450};
-constexpr NumberRule sd_rule{"a standard deviation", 0, 150, true};
-constexpr NumberRule side_rule{"a mean side offset in yards (right positive)", -150, 150};
-constexpr NumberRule correlation_rule{"a correlation", -1, 1, true, true};
-constexpr NumberRule run_rule{"a run-out in yards", 0, 120};
-constexpr NumberRule dof_rule{"the number of degrees of freedom (absent: a normal)", 2, 1e6, true};
-constexpr NumberRule shots_rule{"the number of recorded shots (0: a preset)", 0, 1e6};
-constexpr NumberRule share_rule{"a share of shots (0.08 for 8 %)", 0, 1, false, true};
-constexpr NumberRule mishit_carry_rule{"a carry in yards", 0, 450};
 constexpr NumberRule length_rule{"a club length in inches", 10, 60};
 constexpr NumberRule loft_rule{"a loft in degrees", 0, 80};
 constexpr NumberRule ball_speed_rule{"a ball speed in miles per hour", 10, 260};
 constexpr NumberRule launch_rule{"a launch angle in degrees", -10, 80};
 constexpr NumberRule spin_rule{"a spin in revolutions per minute", 0, 15000};
-
-double metres(std::optional<double> yards) {
-    return Yards{yards.value_or(0.0)}.metres();
-}
 
 std::string did_you_mean(std::string_view word, std::span<const Words> candidates) {
     const auto nearest = nearest_word(word, candidates);
@@ -110,36 +94,6 @@ ClubKind kind_of(JsonFields& club) {
     return kind.value_or(ClubKind::iron);
 }
 
-Mishit mishit_of(JsonFields& mishit) {
-    Mishit result{};
-    result.share = mishit.number("share", share_rule).value_or(0.0);
-    result.spread.centre.carry_m = metres(mishit.number("carry_yd", mishit_carry_rule));
-    result.spread.carry_sd_m = metres(mishit.number("carry_sd_yd", sd_rule));
-    result.spread.centre.side_m = metres(mishit.number("side_yd", side_rule));
-    result.spread.side_sd_m = metres(mishit.number("side_sd_yd", sd_rule));
-    return result;
-}
-
-ShotPattern pattern_of(JsonFields& pattern, ClubKind kind, FieldNotes& notes) {
-    ShotPattern result{};
-    Spread& usual = result.usual;
-    usual.centre.carry_m = metres(pattern.number("carry_yd", carry_rule));
-    usual.carry_sd_m = metres(pattern.number("carry_sd_yd", sd_rule));
-    usual.centre.side_m = metres(pattern.number("side_yd", side_rule));
-    usual.side_sd_m = metres(pattern.number("side_sd_yd", sd_rule));
-    usual.correlation = pattern.optional_number("correlation", correlation_rule).value_or(0.0);
-    result.run_m = pattern.has("run_yd") ? metres(pattern.optional_number("run_yd", run_rule))
-                                         : run_share_of_carry(kind) * usual.centre.carry_m;
-    result.tail_dof =
-        pattern.optional_number("tail_dof", dof_rule).value_or(std::numeric_limits<double>::infinity());
-    if (const Json* object = pattern.optional_object("mishit")) {
-        JsonFields mishit(*object, pattern.place().inside("mishit"), mishit_keys, notes);
-        result.mishit = mishit_of(mishit);
-    }
-    result.shots = pattern.whole_number("shots", shots_rule).value_or(0);
-    return result;
-}
-
 Launch launch_of(JsonFields& launch) {
     return {
         .ball_speed_mps =
@@ -169,21 +123,34 @@ Club club_of(JsonFields& club, FieldNotes& notes) {
     const Json* pattern = may_lack_pattern ? club.optional_object("pattern")
                                            : club.object("pattern", "every club but the putter needs one");
     if (pattern != nullptr) {
-        JsonFields fields(*pattern, club.place().inside("pattern"), pattern_keys, notes);
-        result.pattern = pattern_of(fields, result.kind, notes);
+        result.pattern = pattern_of_json(*pattern, club.place().inside("pattern"), result.kind, notes);
+    }
+    if (const Json* learnt = club.optional_object("learnt_from")) {
+        result.learnt_from =
+            learnt_from_json(*learnt, club.place().inside("learnt_from"), result.kind, notes);
+        if (pattern == nullptr && may_lack_pattern)
+            club.error("learnt_from", " stands without a pattern; give the club both or neither");
     }
     if (const Json* launch = club.optional_object("launch")) {
         JsonFields fields(*launch, club.place().inside("launch"), launch_keys, notes);
         result.launch = launch_of(fields);
     }
+    result.in_bag = club.optional_truth("in_bag").value_or(true);
     result.note = club.optional_text("note").value_or("");
     return result;
 }
 
 void check_bag(const std::vector<Club>& clubs, FieldNotes& notes) {
-    if (clubs.size() > most_clubs) {
-        notes.errors.push_back(fmt::format(
-            "clubs: {} clubs; a golfer may carry at most {} (Rules of Golf 4.1b)", clubs.size(), most_clubs));
+    const auto carried = static_cast<std::size_t>(std::ranges::count_if(clubs, &Club::in_bag));
+    if (carried > most_clubs) {
+        notes.errors.push_back(
+            fmt::format("clubs: {} clubs; a golfer may carry at most {} (Rules of Golf 4.1b); those on trial "
+                        "are marked \"in_bag\": false",
+                        carried, most_clubs));
+    }
+    if (clubs.size() > most_known_clubs) {
+        notes.errors.push_back(fmt::format("clubs: {} clubs; with those on trial at most {} are known",
+                                           clubs.size(), most_known_clubs));
     }
     for (std::size_t later = 1; later < clubs.size(); ++later) {
         for (std::size_t earlier = 0; earlier < later; ++earlier) {
@@ -194,9 +161,14 @@ void check_bag(const std::vector<Club>& clubs, FieldNotes& notes) {
             break;
         }
     }
-    const auto has_pattern = [](const Club& club) { return club.kind != ClubKind::putter || club.pattern; };
+    const auto has_pattern = [](const Club& club) {
+        return club.in_bag && (club.kind != ClubKind::putter || club.pattern);
+    };
     if (std::none_of(clubs.begin(), clubs.end(), has_pattern)) {
-        notes.errors.emplace_back("clubs: no club has a pattern; at least one is needed to play with");
+        notes.errors.emplace_back(carried == clubs.size()
+                                      ? "clubs: no club has a pattern; at least one is needed to play with"
+                                      : "clubs: no club in the bag has a pattern; at least one is needed to "
+                                        "play with");
     }
 }
 

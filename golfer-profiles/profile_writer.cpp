@@ -69,6 +69,13 @@ Json pattern_json(const ShotPattern& pattern) {
     return result;
 }
 
+Json learnt_json(const LearntFrom& learnt) {
+    Json shots = Json::array();
+    for (const ShotOffset& shot : learnt.shots)
+        shots.push_back({yards(shot.carry_m), yards(shot.side_m)});
+    return {{"prior", pattern_json(learnt.prior)}, {"shots_yd", std::move(shots)}};
+}
+
 Json launch_json(const Launch& launch) {
     return {{"ball_speed_mph", in_unit(launch.ball_speed_mps, metres_per_second_per_mph)},
             {"launch_deg", in_unit(launch.launch_rad, radians_per_degree)},
@@ -80,7 +87,9 @@ Json club_json(const Club& club) {
     if (club.length_m) result["length_in"] = in_unit(*club.length_m, metres_per_inch);
     if (club.loft_rad) result["loft_deg"] = in_unit(*club.loft_rad, radians_per_degree);
     if (club.pattern) result["pattern"] = pattern_json(*club.pattern);
+    if (club.learnt_from) result["learnt_from"] = learnt_json(*club.learnt_from);
     if (club.launch) result["launch"] = launch_json(*club.launch);
+    if (!club.in_bag) result["in_bag"] = false;
     if (!club.note.empty()) result["note"] = club.note;
     return result;
 }
@@ -140,14 +149,31 @@ std::string laid_out_object(const Json& object, std::size_t indent) {
     return result + "\n" + inner + line + "\n" + std::string(indent, ' ') + "}";
 }
 
+// As many entries on a line as fit.
+std::string filled_list(const Json& list, std::size_t indent) {
+    const std::string inner(indent + 2, ' ');
+    std::string result = "[";
+    std::string line;
+    for (std::size_t i = 0; i < list.size(); ++i) {
+        const std::string entry = one_line(list[i]) + (i + 1 < list.size() ? "," : "");
+        if (!line.empty() && inner.size() + line.size() + 1 + entry.size() > line_length) {
+            result += fmt::format("\n{}{}", inner, line);
+            line.clear();
+        }
+        line += fmt::format("{}{}", line.empty() ? "" : " ", entry);
+    }
+    return result + "\n" + inner + line + "\n" + std::string(indent, ' ') + "]";
+}
+
 // For a person who edits one club, or one number of it, at a time: short objects on one line, each entry of a
-// list on lines of its own.
+// list on lines of its own, but pairs of numbers as they fit.
 std::string laid_out(const Json& value, std::size_t indent) {
     if (!value.is_structured() || value.empty()) return value.dump();
     if (value.is_object()) {
         std::string flat = one_line(value);
         return flat.size() + indent <= line_length ? flat : laid_out_object(value, indent);
     }
+    if (value.front().is_array()) return filled_list(value, indent);
     const std::string inner(indent + 2, ' ');
     std::string result = "[\n";
     for (std::size_t i = 0; i < value.size(); ++i) {

@@ -1,7 +1,10 @@
 // A log of recorded shots, CSV with a header, one row a shot: `club,carry_yd,side_yd` and any of
-// `total_yd,ball_speed_mph, club_speed_mph,launch_deg,spin_rpm,peak_yd,date,build,note`; or a log from the
-// course, `club,start_lon,start_lat, finish_lon,finish_lat,target_lon,target_lat` (degrees, WGS 84), where
-// side is measured from the line to the target. Units by suffix (_yd, _m; _mph, _mps, _kmh).
+// `total_yd,ball_speed_mph,club_speed_mph,launch_deg,spin_rpm,peak_yd,date,build,note`; or a log from the
+// course, `club,start_lon,start_lat,finish_lon,finish_lat,target_lon,target_lat` (degrees, WGS 84), where
+// side is measured from the line to the target. Units by suffix (_yd, _m, _ft; _mph, _mps, _kmh).
+//
+// What can be read without doubt is read: comma, semicolon or tab between cells, decimal commas, units in
+// cells ("212 m"), sides with letters ("12R"). What cannot is an error that names row and column.
 #pragma once
 
 #include <filesystem>
@@ -14,7 +17,7 @@
 namespace landwidth {
 
 struct LoggedShot {
-    std::size_t row;  // in the file, the header being row 1
+    std::size_t row;  // in the file, as a spreadsheet counts: the header is row 1
     std::string club;
     std::string build;  // may be empty
     // Where the ball first landed; absent when only where it came to rest is known.
@@ -32,8 +35,8 @@ struct LoggedShot {
 
 struct ShotLog {
     std::vector<LoggedShot> shots;  // in the order of the file
-    // One sentence each: how units were read, columns that are not used, rows that look like a slip of typing
-    // or of the unit. No row is left out without one.
+    // One sentence each, without the file's name: how units were read, columns that are not used, rows that
+    // look like a slip of typing or of the unit. No row is left out.
     std::vector<std::string> warnings;
 };
 
@@ -43,7 +46,8 @@ struct ColumnName {
     std::string theirs;
 };
 
-// Throws InputError with file, row and column for what cannot be read without doubt.
-ShotLog read_shot_log(const std::filesystem::path& path, const std::vector<ColumnName>& columns);
+// Throws InputError with file, row and column for what cannot be read without doubt or cannot be a golf shot
+// (a carry over 450 yd), UsageError for a mapping that names no column of the format.
+ShotLog read_shot_log(const std::filesystem::path& path, const std::vector<ColumnName>& mapping);
 
 }  // namespace landwidth

@@ -12,6 +12,8 @@
 #include <limits>
 #include <optional>
 
+#include "geometry/units.hpp"
+
 namespace landwidth {
 
 // Ground coordinates of one shot: metres along the aim line and across it.
@@ -22,10 +24,13 @@ struct ShotOffset {
     friend bool operator==(const ShotOffset&, const ShotOffset&) = default;
 };
 
+// Wider than any golfer: a standard deviation beyond is a slip of the keyboard or of the unit. Assumption.
+inline constexpr double largest_sd_m = Yards{150.0}.metres();
+
 struct Spread {
     ShotOffset centre;
-    double carry_sd_m;   // > 0
-    double side_sd_m;    // > 0
+    double carry_sd_m;   // (0, largest_sd_m]
+    double side_sd_m;    // (0, largest_sd_m]
     double correlation;  // (-1, 1): a slice that falls short right is negative for a right-hander
 
     friend bool operator==(const Spread&, const Spread&) = default;

@@ -5,14 +5,12 @@
 #include <CLI/Formatter.hpp>
 #include <exception>
 #include <iostream>
-#include <memory>
 #include <new>
 #include <string>
-#include <utility>
-#include <vector>
 
 #include "geometry/error.hpp"
 #include "planner/commands/chart_command.hpp"
+#include "planner/commands/command_set.hpp"
 #include "planner/commands/plan_command.hpp"
 #include "planner/commands/profile_command.hpp"
 #include "planner/commands/survey_command.hpp"
@@ -23,34 +21,19 @@ namespace {
 
 constexpr int exit_bad = 2;
 
-struct NamedCommand {
-    std::unique_ptr<Command> command;
-    CLI::App* parser;
-};
-
-template <typename C>
-NamedCommand add_command(CLI::App& program, const char* name, const char* summary) {
-    auto command = std::make_unique<C>();
-    CLI::App* parser = program.add_subcommand(name, summary);
-    command->setup(*parser);
-    return {std::move(command), parser};
-}
-
 int fail(const std::string& message) {
     std::cerr << "landwidth: " << message << '\n';
     return exit_bad;
 }
 
-int run_chosen(const std::vector<NamedCommand>& commands) {
-    for (const NamedCommand& named : commands) {
-        if (!named.parser->parsed()) continue;
-        const int code = named.command->run(std::cout, std::cerr);
-        std::cout.flush();
-        if (!std::cout)
-            throw OutputError("standard output", "the result could not be written; is the disk full?");
-        return code;
-    }
-    throw UsageError("no command given; landwidth --help lists them");
+int run_chosen(const CommandSet& commands) {
+    Command* chosen = commands.chosen();
+    if (chosen == nullptr) throw UsageError("no command given; landwidth --help lists them");
+    const int code = chosen->run(std::cout, std::cerr);
+    std::cout.flush();
+    if (!std::cout)
+        throw OutputError("standard output", "the result could not be written; is the disk full?");
+    return code;
 }
 
 int run_program(int argc, const char* const* argv) {
@@ -62,16 +45,13 @@ int run_program(int argc, const char* const* argv) {
     program.set_version_flag("--version", "landwidth " LANDWIDTH_VERSION);
     program.require_subcommand(0, 1);
     program.footer("landwidth COMMAND --help shows a command's options and an example.");
-    std::vector<NamedCommand> commands;
-    commands.push_back(add_command<SurveyCommand>(
-        program, "survey", "what is on a map: holes, lengths, landing widths, trouble, and what is missing"));
-    commands.push_back(
-        add_command<ProfileCommand>(program, "profile", "make, check or show a golfer's profile"));
-    commands.push_back(
-        add_command<PlanCommand>(program, "plan", "the round plan: club, aim and cost for every tee"));
-    commands.push_back(add_command<ChartCommand>(
-        program, "chart",
-        "the driver chart: where the driver pays, by landing width and length of the hole"));
+    CommandSet commands;
+    commands.add<SurveyCommand>(
+        program, "survey", "what is on a map: holes, lengths, landing widths, trouble, and what is missing");
+    commands.add<ProfileCommand>(program, "profile", "make, learn, check or show a golfer's profile");
+    commands.add<PlanCommand>(program, "plan", "the round plan: club, aim and cost for every tee");
+    commands.add<ChartCommand>(
+        program, "chart", "the driver chart: where the driver pays, by landing width and length of the hole");
     try {
         program.parse(argc, argv);
     } catch (const CLI::CallForHelp&) {

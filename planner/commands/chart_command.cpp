@@ -107,7 +107,7 @@ int ChartCommand::run(std::ostream& out, std::ostream& err) {
     output_.check();
     const ChartRequest request = this->request();
     const ProfileReading profile = read_profile(profile_);
-    const Golfer golfer = with_bag_only(profile.golfer);
+    const Golfer& golfer = profile.golfer;
     DriverChart chart = driver_chart(golfer, request);
     chart.warnings.insert(chart.warnings.begin(), profile.warnings.begin(), profile.warnings.end());
     for (const std::string& warning : chart.warnings)

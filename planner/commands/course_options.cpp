@@ -53,11 +53,11 @@ std::vector<std::string> hole_refs(const std::string& text) {
 }
 
 void CourseOptions::setup(CLI::App& app) {
-    app.add_option(
-           "COURSE", file_,
-           "map of the course: .osm, .osm.pbf, GeoJSON, GeoPackage, Shapefile (or a folder of them), KML, "
-           "FlatGeobuf, or what else GDAL opens")
-        ->required();
+    app.add_option("COURSE", file_, file_help)->required();
+    setup_choice(app);
+}
+
+void CourseOptions::setup_choice(CLI::App& app) {
     app.add_option("--course", names_,
                    "name of the course where the map has several; again for a second nine")
         ->type_name("NAME")
@@ -67,9 +67,9 @@ void CourseOptions::setup(CLI::App& app) {
     app.add_option("--holes", holes_, "only these holes, e.g. 1-9,12")->type_name("REFS");
 }
 
-Course CourseOptions::read(const MapAssumptions& assumptions) const {
+Course CourseOptions::read(const std::filesystem::path& file, const MapAssumptions& assumptions) const {
     const std::vector<std::string> refs = hole_refs(holes_);
-    return assemble_course(read_map(file_), {names_, tee_, refs}, assumptions);
+    return assemble_course(read_map(file), {names_, tee_, refs}, assumptions);
 }
 
 }  // namespace landwidth

@@ -14,9 +14,16 @@ namespace landwidth {
 class CourseOptions {
   public:
     void setup(CLI::App& app);
+    // The same without the file, for a command that takes several.
+    void setup_choice(CLI::App& app);
     // Reads the map and puts the course together. Holes that cannot be planned are left out; see
     // Course::findings.
-    Course read(const MapAssumptions& assumptions) const;
+    Course read(const MapAssumptions& assumptions) const { return read(file_, assumptions); }
+    Course read(const std::filesystem::path& file, const MapAssumptions& assumptions) const;
+
+    static constexpr const char* file_help =
+        "map of the course: .osm, .osm.pbf, GeoJSON, GeoPackage, Shapefile (or a folder of them), KML, "
+        "FlatGeobuf, or what else GDAL opens";
 
   private:
     std::filesystem::path file_;

@@ -6,38 +6,12 @@
 
 #include "geometry/error.hpp"
 #include "golfer-profiles/profile_file.hpp"
+#include "planner/commands/plannable_course.hpp"
 #include "planner/engine/round_plan.hpp"
 #include "planner/reports/output_file.hpp"
 #include "planner/reports/plan_reports.hpp"
 
 namespace landwidth {
-
-namespace {
-
-// A plan that silently lacks a hole would be taken for the whole round.
-void refuse_unplannable(const Course& course) {
-    for (const Finding& finding : course.findings) {
-        if (finding.severity != Severity::error) continue;
-        const std::string hole = finding.hole.empty() ? "" : fmt::format(", hole {}", finding.hole);
-        throw InputError(
-            fmt::format("{}, {}{}", course.source, finding.feature, hole),
-            fmt::format("{}; {}, or leave the hole out with --holes", finding.message, finding.advice));
-    }
-    if (course.holes.empty())
-        throw InputError(course.source, "no hole can be planned; landwidth survey says why");
-}
-
-void add_warnings(const Course& course, const ProfileReading& profile, std::vector<std::string>& warnings) {
-    std::vector<std::string> all = profile.warnings;
-    for (const Finding& finding : course.findings)
-        if (finding.severity == Severity::warning)
-            all.push_back(fmt::format("{}{}: {}; {}", finding.feature,
-                                      finding.hole.empty() ? "" : fmt::format(", hole {}", finding.hole),
-                                      finding.message, finding.advice));
-    warnings.insert(warnings.begin(), all.begin(), all.end());
-}
-
-}  // namespace
 
 void PlanCommand::setup(CLI::App& app) {
     course_.setup(app);
@@ -89,13 +63,14 @@ int PlanCommand::run(std::ostream& out, std::ostream& err) {
     const ProfileReading profile = read_profile(profile_);
     const Course course = course_.read(request.assumptions.map);
     refuse_unplannable(course);
-    const Golfer golfer = with_bag_only(profile.golfer);
-    RoundPlan plan = plan_round(course, golfer, request);
-    add_warnings(course, profile, plan.warnings);
+    RoundPlan plan = plan_round(course, profile.golfer, request);
+    const std::vector<std::string> of_map = map_warnings(course);
+    plan.warnings.insert(plan.warnings.begin(), of_map.begin(), of_map.end());
+    plan.warnings.insert(plan.warnings.begin(), profile.warnings.begin(), profile.warnings.end());
     for (const std::string& warning : plan.warnings)
         err << "landwidth: warning: " << warning << '\n';
 
-    const PlanView view{course, golfer, plan, output_.units()};
+    const PlanView view{course, profile.golfer, plan, output_.units()};
     if (output_.format() == "json") {
         output_.write(plan_json(view), out);
     } else if (output_.format() == "html") {

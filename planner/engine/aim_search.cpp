@@ -148,6 +148,16 @@ AimSearch search_aims(TeeFan& fan, std::span<const Contender> contenders, int co
     return search;
 }
 
+Outcome drawn_outcome(TeeFan& fan, const FanShots& drawn, int ray, int coarse_rays, double replay_cost) {
+    Outcome best = fan.outcome(drawn, ray);
+    for (int step = -drawn_aim_steps; step <= drawn_aim_steps; ++step) {
+        if (step == 0) continue;
+        const Outcome aimed = fan.outcome(drawn, ray + step * coarse_rays);
+        if (aimed.total(replay_cost) < best.total(replay_cost)) best = aimed;
+    }
+    return best;
+}
+
 double confidence_in(TeeFan& fan, std::span<const Contender> contenders, std::span<const AimedClub> aimed,
                      std::size_t best, double replay_cost, int coarse_rays) {
     const std::size_t draws = contenders[best].shots->draws.size();
@@ -158,10 +168,9 @@ double confidence_in(TeeFan& fan, std::span<const Contender> contenders, std::sp
         std::vector<double> costs(contenders.size(), std::numeric_limits<double>::infinity());
         for (std::size_t i = 0; i < contenders.size(); ++i) {
             if (aimed[i].outcome.total(replay_cost) > limit) continue;
-            const FanShots& drawn = contenders[i].shots->draws[draw];
-            for (int step = -drawn_aim_steps; step <= drawn_aim_steps; ++step)
-                costs[i] = std::min(costs[i],
-                                    fan.outcome(drawn, aimed[i].ray + step * coarse_rays).total(replay_cost));
+            costs[i] =
+                drawn_outcome(fan, contenders[i].shots->draws[draw], aimed[i].ray, coarse_rays, replay_cost)
+                    .total(replay_cost);
         }
         if (std::ranges::min_element(costs) - costs.begin() == static_cast<std::ptrdiff_t>(best)) ++held;
     }

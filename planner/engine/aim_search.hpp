@@ -52,6 +52,9 @@ AimSearch search_aims(TeeFan& fan, std::span<const Contender> contenders, int co
 // What the hole costs when only these may be played from the tee; not empty.
 double tee_cost(std::span<const AimedClub> clubs, ReplayCost replay_cost);
 
+// A drawn pattern (or the pattern itself with as few shots) at the best of the aims around a ray.
+Outcome drawn_outcome(TeeFan& fan, const FanShots& drawn, int ray, int coarse_rays, double replay_cost);
+
 // The share of the pattern draws in which clubs[best] is still the cheapest when every club may shift its aim
 // a little to its drawn pattern. `aimed` and `contenders` run in parallel; 1 for a single club; without draws
 // 1 too.

@@ -20,16 +20,13 @@ constexpr int replicate_log2_points = 12;
 constexpr std::uint64_t replicate_count = 8;
 constexpr int draw_log2_points = 8;
 
-ClubShots club_shots(const Golfer& golfer, std::size_t club, const EngineAssumptions& a) {
+ClubShots club_shots(const Golfer& golfer, std::size_t club, const EngineAssumptions& a, int draws) {
     const ShotPattern& pattern = *golfer.clubs[club].pattern;
-    ClubShots shots{club,
-                    fan_shots(pattern, coarse_log2_points, 0, a),
-                    fan_shots(pattern, fine_log2_points, 0, a),
-                    {},
-                    {}};
+    ClubShots shots{
+        club, fan_shots(pattern, coarse_log2_points, 0, a), fan_shots(pattern, fine_log2_points, 0, a),
+        {},   fan_shots(pattern, draw_log2_points, 0, a),   {}};
     for (std::uint64_t replicate = 1; replicate <= replicate_count; ++replicate)
         shots.replicates.push_back(fan_shots(pattern, replicate_log2_points, replicate, a));
-    const auto draws = static_cast<int>(a.confidence_draws);
     for (const ShotPattern& drawn : drawn_patterns(golfer.clubs[club], a.prior, club, draws))
         shots.draws.push_back(fan_shots(drawn, draw_log2_points, 0, a));
     return shots;
@@ -37,21 +34,18 @@ ClubShots club_shots(const Golfer& golfer, std::size_t club, const EngineAssumpt
 
 }  // namespace
 
-BagShots bag_shots(const Golfer& golfer, const EngineAssumptions& assumptions) {
+BagShots bag_shots(const Golfer& golfer, const EngineAssumptions& assumptions, int draws) {
     BagShots bag;
     std::vector<std::size_t> clubs;
     for (std::size_t club = 0; club < golfer.clubs.size(); ++club)
-        if (golfer.clubs[club].pattern && golfer.clubs[club].kind != ClubKind::putter) clubs.push_back(club);
+        if (is_playable(golfer.clubs[club])) clubs.push_back(club);
     if (clubs.empty())
         throw InputError("profile of " + golfer.name,
                          "no club but the putter has a shot pattern; give at least one a pattern");
     bag.clubs.resize(clubs.size());
-    tbb::parallel_for(std::size_t{0}, clubs.size(),
-                      [&](std::size_t i) { bag.clubs[i] = club_shots(golfer, clubs[i], assumptions); });
-    for (const ClubShots& shots : bag.clubs) {
-        const ShotPattern& pattern = *golfer.clubs[shots.club].pattern;
-        bag.longest_total_m = std::max(bag.longest_total_m, pattern.usual.centre.carry_m + pattern.run_m);
-    }
+    tbb::parallel_for(std::size_t{0}, clubs.size(), [&](std::size_t i) {
+        bag.clubs[i] = club_shots(golfer, clubs[i], assumptions, draws);
+    });
     return bag;
 }
 

@@ -14,15 +14,15 @@ struct ClubShots {
     FanShots coarse;                   // for the first fan of aims
     FanShots fine;                     // for the best aim
     std::vector<FanShots> replicates;  // for the answer and its standard error
+    FanShots undrawn;                  // the pattern itself with as few shots as a draw
     std::vector<FanShots> draws;       // of what the pattern may be, for the confidence
 };
 
 struct BagShots {
-    std::vector<ClubShots> clubs;  // those with a pattern but the putter, as in the bag
-    double longest_total_m = 0.0;  // carry and run of the club that goes furthest
+    std::vector<ClubShots> clubs;  // the playable ones, as in the bag
 };
 
-// Throws InputError when no club but the putter has a pattern.
-BagShots bag_shots(const Golfer& golfer, const EngineAssumptions& assumptions);
+// With so many draws of every pattern. Throws InputError when no club but the putter has a pattern.
+BagShots bag_shots(const Golfer& golfer, const EngineAssumptions& assumptions, int draws);
 
 }  // namespace landwidth

@@ -6,7 +6,6 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <memory>
 #include <utility>
 
 #include "geometry/error.hpp"
@@ -97,7 +96,7 @@ DriverChart driver_chart(const Golfer& golfer, const ChartRequest& request) {
     PlanRequest plan;
     plan.assumptions = with_coarser_fan(request.assumptions);
     const EngineAssumptions& assumptions = plan.assumptions.engine;
-    const BagShots bag = bag_shots(golfer, assumptions);
+    const BagShots bag = bag_shots(golfer, assumptions, static_cast<int>(assumptions.confidence_draws));
     require_both_sides(golfer, bag);
     const GolferGame game(golfer, assumptions);
 
@@ -109,10 +108,10 @@ DriverChart driver_chart(const Golfer& golfer, const ChartRequest& request) {
     tbb::parallel_for(std::size_t{0}, chart.widths_m.size(), [&](std::size_t width) {
         const Hole longest =
             chart_hole(chart.widths_m[width], chart.lengths_m.back(), chart.trouble, request.assumptions);
-        const auto valued = std::make_shared<const ValuedHole>(longest, golfer, game, plan, 0);
+        const HoleStudy solved(longest, golfer, game, bag, plan, 0);
         for (std::size_t length = 0; length < lengths; ++length) {
             const Hole hole = chart_hole_shortened(longest, chart.lengths_m[length], request.assumptions);
-            HoleStudy study(valued, hole, golfer, game, bag, plan);
+            HoleStudy study(solved, hole, game);
             chart.cells[width * lengths + length] = weighed(study, golfer, assumptions.toss_up_below);
             if (width == 0) chart.pars[length] = hole.par;
         }

@@ -74,6 +74,11 @@ struct EngineAssumptions {
     // toss-up.
     double confidence_draws;
     double toss_up_below;
+    // A change of the bag: draws in which it is weighed, the chance from which it counts as settled, and the
+    // most further shots that are looked at to settle it.
+    double weigh_draws;
+    double settled_at;
+    double most_more_shots;
     ChartHole chart_hole;
 };
 

@@ -2,7 +2,8 @@
 
 #include <algorithm>
 #include <cmath>
-#include <utility>
+#include <functional>
+#include <stdexcept>
 
 #include "geometry/landing_width.hpp"
 #include "geometry/units.hpp"
@@ -22,58 +23,123 @@ double forward_of(const Hole& hole) {
 
 }  // namespace
 
+double club_length(const Golfer& golfer, const EngineAssumptions& assumptions) {
+    double longest = 0.0;
+    for (const Club& club : golfer.clubs)
+        if (club.in_bag && club.kind != ClubKind::putter)
+            longest = std::max(longest, club.length_m.value_or(0.0));
+    return longest > 0.0 ? longest : assumptions.club_length_m;
+}
+
 HoleStudy::HoleStudy(const Hole& hole, const Golfer& golfer, const GolferGame& game, const BagShots& bag,
                      const PlanRequest& request, int strokes_received)
-    : HoleStudy(std::make_shared<const ValuedHole>(hole, golfer, game, request, strokes_received), hole,
-                golfer, game, bag, request) {}
-
-HoleStudy::HoleStudy(std::shared_ptr<const ValuedHole> valued, const Hole& hole, const Golfer& golfer,
-                     const GolferGame& game, const BagShots& bag, const PlanRequest& request)
     : hole_(hole),
       golfer_(golfer),
       bag_(bag),
       assumptions_(request.assumptions.engine),
-      valued_(std::move(valued)),
-      fan_({valued_->lies(), valued_->field(), hole.line.pin(), valued_->rules().club_length_m,
-            valued_->rules().back_on_line_reach_m},
-           game.clearance(), hole.line.tee(), forward_of(hole),
-           valued_->field().cost(hole.line.tee(), Lie::teeing_area, 2), request.local_rule_e5, assumptions_),
+      rules_{club_length(golfer, assumptions_), assumptions_.back_on_line_reach_m, request.local_rule_e5},
+      aim_(request.aim_for, hole.par, strokes_received),
+      lies_(std::make_shared<const LieRaster>(hole.lies, assumptions_.lie_cell_m)),
+      field_(made_field(game, request)),
+      fan_(made_fan(game)),
       marks_(hole) {
-    if (personal() != nullptr) paths_ = std::make_unique<ScorePaths>(*personal());
+    if (personal_ != nullptr) paths_ = std::make_unique<ScorePaths>(*personal_);
+}
+
+HoleStudy::HoleStudy(const HoleStudy& base, const Hole& hole, const GolferGame& game)
+    : hole_(hole),
+      golfer_(base.golfer_),
+      bag_(base.bag_),
+      assumptions_(base.assumptions_),
+      rules_(base.rules_),
+      aim_(base.aim_),
+      lies_(base.lies_),
+      personal_(base.personal_),
+      field_(base.field_),
+      fan_(made_fan(game)),
+      marks_(hole) {
+    if (personal_ != nullptr) paths_ = std::make_unique<ScorePaths>(*personal_);
+}
+
+HoleStudy::HoleStudy(HoleStudy& base, const Golfer& golfer, const GolferGame& game, const BagShots& bag)
+    : hole_(base.hole_),
+      golfer_(golfer),
+      bag_(bag),
+      assumptions_(base.assumptions_),
+      rules_(base.rules_),
+      aim_(base.aim_),
+      lies_(base.lies_),
+      marks_(base.marks_) {
+    if (base.personal_ == nullptr) throw std::logic_error("another bag needs the personal field");
+    auto field = std::make_unique<PersonalField>(*base.personal_, game);
+    personal_ = field.get();
+    field_ = std::move(field);
+    fan_ = personal_->is_as_base() ? base.fan_ : made_fan(game);
+    paths_ = std::make_unique<ScorePaths>(*personal_);
+}
+
+std::unique_ptr<StrokesField> HoleStudy::made_field(const GolferGame& game, const PlanRequest& request) {
+    if (request.field == FieldKind::published)
+        return std::make_unique<PublishedField>(game.table(), hole_.line, hole_.lies.extent());
+    auto field = std::make_unique<PersonalField>(game, hole_, *lies_, rules_, aim_);
+    personal_ = field.get();
+    return field;
+}
+
+std::shared_ptr<TeeFan> HoleStudy::made_fan(const GolferGame& game) const {
+    const ReliefGround ground{*lies_, *field_, hole_.line.pin(), rules_.club_length_m,
+                              rules_.back_on_line_reach_m};
+    return std::make_shared<TeeFan>(ground, game.clearance(), hole_.line.tee(), forward_of(hole_),
+                                    field_->cost(hole_.line.tee(), Lie::teeing_area, 2), rules_.local_rule_e5,
+                                    assumptions_);
 }
 
 ReplayCost HoleStudy::replay_cost() const {
-    if (aim_for().is_strokes()) return std::nullopt;
-    return field().cost(hole_.line.tee(), Lie::teeing_area, 2);
+    if (aim_.is_strokes()) return std::nullopt;
+    return field_->cost(hole_.line.tee(), Lie::teeing_area, 2);
 }
 
 HoleStudy::Options HoleStudy::options() {
-    Options options{tee_contenders(hole_, golfer_, bag_, fan_, forward_of(hole_), assumptions_), {}, 1};
+    return searched(tee_contenders(hole_, golfer_, bag_, *fan_, forward_of(hole_), assumptions_));
+}
+
+HoleStudy::Options HoleStudy::options_among(std::span<const std::size_t> clubs) {
+    std::vector<Contender> contenders =
+        tee_contenders(hole_, golfer_, bag_, *fan_, forward_of(hole_), assumptions_);
+    const auto given = [&](const Contender& contender) {
+        return std::ranges::find(clubs, contender.shots->club) != clubs.end();
+    };
+    if (std::ranges::any_of(contenders, given)) std::erase_if(contenders, std::not_fn(given));
+    return searched(std::move(contenders));
+}
+
+HoleStudy::Options HoleStudy::searched(std::vector<Contender> contenders) {
+    Options options{std::move(contenders), {}, 1};
     options.coarse_rays = std::max(
         1, static_cast<int>(std::lround(assumptions_.aim_coarse_step_rad / assumptions_.fan_angle_step_rad)));
-    options.search = search_aims(fan_, options.contenders, options.coarse_rays, replay_cost());
+    options.search = search_aims(*fan_, options.contenders, options.coarse_rays, replay_cost());
     return options;
 }
 
 TeeChoice HoleStudy::choice(const ClubShots& shots, const ShotPattern& pattern, double aim,
                             double replay_cost) {
-    const int ray = fan_.ray_near(aim);
-    const AimedClub aimed = aimed_club(fan_, shots, ray, replay_cost);
-    const Point along = along_bearing(fan_.bearing_of(ray));
+    const int ray = fan_->ray_near(aim);
+    const AimedClub aimed = aimed_club(*fan_, shots, ray, replay_cost);
+    const Point along = along_bearing(fan_->bearing_of(ray));
     const double carry = pattern.usual.centre.carry_m;
     const Point target = hole_.line.tee() + carry * along;
     const Tally tally = mean_tally(shots, ray);
     const double cost = aimed.outcome.total(replay_cost);
     // What the strokes are on another aim only the distribution tells.
     ScoreDistribution score;
-    if (!aim_for().is_strokes()) score = this->score(shots, aim);
+    if (!aim_.is_strokes()) score = this->score(shots, aim);
     return {.club = shots.club,
-            .aim = fan_.bearing_of(ray),
+            .aim = fan_->bearing_of(ray),
             .aim_bearing = hole_.frame.true_bearing(hole_.line.tee(), target),
             .aim_point = target,
-            .description = marks_.describe(fan_.bearing_of(ray), carry),
-            .expected_strokes = aim_for().is_strokes() ? cost : score.mean(),
-            .aim_value = aim_for().value(cost),
+            .description = marks_.describe(fan_->bearing_of(ray), carry),
+            .expected_strokes = aim_.is_strokes() ? cost : score.mean(),
+            .aim_value = aim_.value(cost),
             .standard_error = aimed.standard_error,
             .score = std::move(score),
             .lies = tally.lies,
@@ -85,24 +151,30 @@ TeeChoice HoleStudy::choice(const ClubShots& shots, const ShotPattern& pattern, 
 }
 
 ScoreDistribution HoleStudy::score(const ClubShots& shots, double aim) {
-    return paths_ ? paths_->from(fan_.next_places(shots.fine, fan_.ray_near(aim))) : ScoreDistribution{};
+    return paths_ ? paths_->from(fan_->next_places(shots.fine, fan_->ray_near(aim))) : ScoreDistribution{};
 }
 
 std::vector<PlannedShot> HoleStudy::next_shots_after(const ShotPattern& pattern, double aim) const {
-    if (personal() == nullptr) return {};
+    if (personal_ == nullptr) return {};
     const Point direction = along_bearing(aim);
     const ShotOffset& centre = pattern.usual.centre;
     const Point tee = hole_.line.tee();
     const Point landing = tee + centre.carry_m * direction + centre.side_m * Point{direction.y, -direction.x};
-    const Point rest = usual_rest(landing, unit(landing - tee), pattern, valued_->lies(), assumptions_);
-    return next_shots(*personal(), hole_.par, rest, valued_->lies().at(rest), valued_->lies());
+    const Point rest = usual_rest(landing, unit(landing - tee), pattern, *lies_, assumptions_);
+    return next_shots(*personal_, hole_.par, rest, lies_->at(rest), *lies_);
+}
+
+std::vector<ScorePaths::Visit> HoleStudy::visits_after(const ClubShots& shots, double aim) {
+    if (!paths_) return {};
+    paths_->from(fan_->next_places(shots.fine, fan_->ray_near(aim)));
+    return paths_->visits();
 }
 
 Tally HoleStudy::mean_tally(const ClubShots& shots, int ray) {
     Tally mean;
     const double share = 1.0 / static_cast<double>(shots.replicates.size());
     for (const FanShots& set : shots.replicates) {
-        const Tally tally = fan_.tally(set, ray);
+        const Tally tally = fan_->tally(set, ray);
         for (std::size_t lie = 0; lie < lie_count; ++lie)
             mean.lies[lie] += share * tally.lies[lie];
         mean.lost += share * tally.lost;
@@ -119,7 +191,7 @@ std::vector<Caution> HoleStudy::cautions(const ClubShots& shots, int ray) const 
         const Box bounds = surrounding.region.bounds();
         double share = 0.0;
         for (const FanShots::OnRay& group : shots.coarse.rays) {
-            const Point direction = along_bearing(fan_.bearing_of(ray + group.ray));
+            const Point direction = along_bearing(fan_->bearing_of(ray + group.ray));
             for (std::uint32_t i = group.first; i < group.end; ++i) {
                 const FanShots::Shot& shot = shots.coarse.shots[i];
                 const Point landing =

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <memory>
+#include <span>
 #include <vector>
 
 #include "planner/engine/aim_description.hpp"
@@ -10,19 +11,26 @@
 #include "planner/engine/field/personal_field.hpp"
 #include "planner/engine/field/score_paths.hpp"
 #include "planner/engine/round_plan.hpp"
-#include "planner/engine/valued_hole.hpp"
 
 namespace landwidth {
+
+// The length of the golfer's longest club other than the putter, for measuring relief.
+double club_length(const Golfer& golfer, const EngineAssumptions& assumptions);
 
 class HoleStudy {
   public:
     // Solves the field. Keeps references. `strokes_received` on this hole, for Stableford. For one thread.
     HoleStudy(const Hole& hole, const Golfer& golfer, const GolferGame& game, const BagShots& bag,
               const PlanRequest& request, int strokes_received);
-    // The same ground played from another tee: `hole` is the hole that was valued but for where its line
-    // starts, and what its par makes of it (aims other than strokes are those of the valued hole).
-    HoleStudy(std::shared_ptr<const ValuedHole> valued, const Hole& hole, const Golfer& golfer,
-              const GolferGame& game, const BagShots& bag, const PlanRequest& request);
+
+    // The same ground played from another tee: `hole` is that of `base`, which must outlive it, but for where
+    // its line starts; the field is shared. For strokes: on other aims the par of `base` counts.
+    HoleStudy(const HoleStudy& base, const Hole& hole, const GolferGame& game);
+
+    // The same hole with another bag, solved from `base`, which must outlive it: `golfer`, `game` and `bag`
+    // are of the same profile with other in_bag marks; `bag` may know clubs that are not in the bag. Aim for
+    // strokes only.
+    HoleStudy(HoleStudy& base, const Golfer& golfer, const GolferGame& game, const BagShots& bag);
 
     // The clubs worth trying from the tee at their best aims, and what playing again costs.
     struct Options {
@@ -31,6 +39,8 @@ class HoleStudy {
         int coarse_rays;
     };
     Options options();
+    // Of those clubs only the ones given, as far as there is any.
+    Options options_among(std::span<const std::size_t> clubs);
 
     // Everything about one club at one aim. `shots` may be of a club that is not in the bag; `club` is then
     // only carried through. aim: plane bearing, taken to the nearest ray of the fan.
@@ -43,22 +53,32 @@ class HoleStudy {
     // Of the plan's usual ball after a tee shot; empty with the published field.
     std::vector<PlannedShot> next_shots_after(const ShotPattern& pattern, double aim) const;
 
-    const GolferAim& aim_for() const { return valued_->aim_for(); }
+    // Where full shots are played after this tee shot; empty with the published field.
+    std::vector<ScorePaths::Visit> visits_after(const ClubShots& shots, double aim);
+
+    Tally mean_tally(const ClubShots& shots, int ray);
+    const GolferAim& aim_for() const { return aim_; }
     ReplayCost replay_cost() const;
-    TeeFan& fan() { return fan_; }
-    const StrokesField& field() const { return valued_->field(); }
-    const PersonalField* personal() const { return valued_->personal(); }
+    TeeFan& fan() { return *fan_; }
+    const StrokesField& field() const { return *field_; }
+    const PersonalField* personal() const { return personal_; }
 
   private:
+    std::unique_ptr<StrokesField> made_field(const GolferGame& game, const PlanRequest& request);
     std::vector<Caution> cautions(const ClubShots& shots, int ray) const;
-    Tally mean_tally(const ClubShots& shots, int ray);
+    std::shared_ptr<TeeFan> made_fan(const GolferGame& game) const;
+    Options searched(std::vector<Contender> contenders);
 
     const Hole& hole_;
     const Golfer& golfer_;
     const BagShots& bag_;
     const EngineAssumptions assumptions_;
-    std::shared_ptr<const ValuedHole> valued_;
-    TeeFan fan_;
+    ReliefRules rules_;
+    GolferAim aim_;
+    std::shared_ptr<const LieRaster> lies_;
+    const PersonalField* personal_ = nullptr;  // field_, when it is one
+    std::shared_ptr<const StrokesField> field_;
+    std::shared_ptr<TeeFan> fan_;
     AimMarks marks_;
     std::unique_ptr<ScorePaths> paths_;
 };

@@ -8,7 +8,7 @@ std::optional<std::string> preset_patterns_warning(const Golfer& golfer) {
     std::size_t presets = 0;
     std::size_t patterns = 0;
     for (const Club& club : golfer.clubs)
-        if (club.pattern) {
+        if (is_playable(club)) {
             ++patterns;
             presets += club.pattern->shots == 0 ? 1 : 0;
         }

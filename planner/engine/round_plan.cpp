@@ -24,7 +24,7 @@ std::optional<double> sum_of(const std::vector<HolePlan>& holes, double HolePlan
 
 bool has_driver(const Golfer& golfer) {
     for (const Club& club : golfer.clubs)
-        if (club.kind == ClubKind::driver && club.pattern) return true;
+        if (club.kind == ClubKind::driver && is_playable(club)) return true;
     return false;
 }
 
@@ -51,7 +51,8 @@ std::vector<std::string> plan_warnings(const Course& course, const Golfer& golfe
 RoundPlan plan_round(const Course& course, const Golfer& golfer, const PlanRequest& request) {
     if (request.field == FieldKind::published && request.aim_for != AimFor::strokes)
         throw UsageError("the published table knows mean strokes alone; other aims need the personal field");
-    const BagShots bag = bag_shots(golfer, request.assumptions.engine);
+    const BagShots bag = bag_shots(golfer, request.assumptions.engine,
+                                   static_cast<int>(request.assumptions.engine.confidence_draws));
     const GolferGame game(golfer, request.assumptions.engine);
     const std::vector<int> received = request.aim_for == AimFor::stableford
                                           ? strokes_received(course, golfer.handicap_index)

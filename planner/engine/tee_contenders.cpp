@@ -20,12 +20,22 @@ bool is_driver(const Golfer& golfer, std::size_t club) {
     return golfer.clubs[club].kind == ClubKind::driver;
 }
 
+// Carry and run of the club that goes furthest.
+double longest_total(const Golfer& golfer) {
+    double longest = 0.0;
+    for (const Club& club : golfer.clubs)
+        if (is_playable(club))
+            longest = std::max(longest, club.pattern->usual.centre.carry_m + club.pattern->run_m);
+    return longest;
+}
+
 std::vector<const ClubShots*> sensible_clubs(const Hole& hole, const Golfer& golfer, const BagShots& bag,
                                              const EngineAssumptions& assumptions) {
-    const double asked = std::min(bag.longest_total_m, hole.line.length());
+    const double asked = std::min(longest_total(golfer), hole.line.length());
     std::vector<const ClubShots*> sensible;
     std::vector<const ClubShots*> all;
     for (const ClubShots& shots : bag.clubs) {
+        if (!is_playable(golfer.clubs[shots.club])) continue;
         const ShotPattern& pattern = *golfer.clubs[shots.club].pattern;
         const double total = pattern.usual.centre.carry_m + pattern.run_m;
         const double shortest = pattern.usual.centre.carry_m - short_shot_sd * pattern.usual.carry_sd_m;
@@ -77,7 +87,7 @@ AimRange within_corridor(AimRange range, const Hole& hole, const TeeFan& fan, do
 std::vector<Contender> tee_contenders(const Hole& hole, const Golfer& golfer, const BagShots& bag,
                                       const TeeFan& fan, double forward,
                                       const EngineAssumptions& assumptions) {
-    const AimRange range = aim_range(hole, fan, forward, bag.longest_total_m, assumptions);
+    const AimRange range = aim_range(hole, fan, forward, longest_total(golfer), assumptions);
     std::vector<Contender> contenders;
     for (const ClubShots* shots : sensible_clubs(hole, golfer, bag, assumptions)) {
         const double carry = golfer.clubs[shots->club].pattern->usual.centre.carry_m;

@@ -8,7 +8,8 @@
 
 namespace landwidth {
 
-// Never empty. `forward`: the fan's own, see TeeFan.
+// Of the clubs that are in the golfer's bag; `bag` may know more of the profile's. Never empty. `forward`:
+// the fan's own, see TeeFan.
 std::vector<Contender> tee_contenders(const Hole& hole, const Golfer& golfer, const BagShots& bag,
                                       const TeeFan& fan, double forward,
                                       const EngineAssumptions& assumptions);

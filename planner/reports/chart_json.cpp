@@ -1,21 +1,12 @@
-#include <nlohmann/json.hpp>
 #include <utility>
 
-#include "planner/reports/assumptions_json.hpp"
 #include "planner/reports/chart_reports.hpp"
 #include "planner/reports/chart_words.hpp"
+#include "planner/reports/json_pieces.hpp"
 #include "planner/reports/rounded.hpp"
 
 namespace landwidth {
 namespace {
-
-using Json = nlohmann::ordered_json;
-
-constexpr int stroke_decimals = 4;
-
-double json_yards(double metres) {
-    return rounded(to_yards(metres), 1);
-}
 
 Json json_club(const ChartView& view, const ChartClub& club) {
     return {{"club", view.golfer.clubs.at(club.club).name},
@@ -63,7 +54,7 @@ std::string chart_json(const ChartView& view) {
         {"golfer", {{"name", view.golfer.name}}},
         {"trouble", std::string(chart_trouble_name(chart.trouble))},
         {"field", "personal"},
-        {"assumptions", assumptions_json(chart.assumptions)},
+        {"assumptions", json_assumptions(chart.assumptions)},
         {"warnings", chart.warnings},
         {"cells", json_cells(view)},
         {"break_evens", json_break_evens(chart)},
@@ -71,8 +62,7 @@ std::string chart_json(const ChartView& view) {
         {"grounds", chart_grounds(view)},
         {"cautions", chart_cautions()},
     };
-    // Names of profiles may hold bytes that are no UTF-8; the file is valid JSON all the same.
-    return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+    return json_text(json);
 }
 
 }  // namespace landwidth

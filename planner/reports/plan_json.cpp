@@ -6,7 +6,7 @@
 #include <string>
 #include <vector>
 
-#include "planner/reports/assumptions_json.hpp"
+#include "planner/reports/json_pieces.hpp"
 #include "planner/reports/next_shot_words.hpp"
 #include "planner/reports/plan_reports.hpp"
 #include "planner/reports/rounded.hpp"
@@ -15,75 +15,6 @@
 
 namespace landwidth {
 namespace {
-
-using Json = nlohmann::ordered_json;
-
-constexpr int stroke_decimals = 4;
-
-double json_yards(double metres) {
-    return rounded(to_yards(metres), 1);
-}
-
-Json json_place(const PlaneFrame& frame, Point point) {
-    const LonLat place = frame.to_lonlat(point);
-    return {rounded(place.lon_deg, 8), rounded(place.lat_deg, 8)};
-}
-
-Json json_optional(const std::optional<double>& value, int decimals) {
-    if (!value) return nullptr;
-    return rounded(*value, decimals);
-}
-
-// The contract's keys. A teeing area is closely mown and plays as fairway; it does not tell red from yellow.
-constexpr std::array<const char*, 7> share_keys{"fairway", "rough",   "bunker",       "trees",
-                                                "green",   "penalty", "out_of_bounds"};
-
-std::size_t share_key_of(Lie lie) {
-    switch (lie) {
-        case Lie::teeing_area:
-        case Lie::fairway:
-            return 0;
-        case Lie::rough:
-            return 1;
-        case Lie::bunker:
-            return 2;
-        case Lie::trees:
-            return 3;
-        case Lie::green:
-            return 4;
-        case Lie::penalty_yellow:
-        case Lie::penalty_red:
-            return 5;
-        case Lie::out_of_bounds:
-            return 6;
-    }
-    return 1;
-}
-
-constexpr double ten_thousand = 10000.0;
-
-// Counted in ten-thousandths, so that what is written adds to 1 exactly: the largest share takes up what
-// rounding leaves over, where it shows least.
-std::vector<double> ten_thousandths(std::vector<double> shares) {
-    double left_over = ten_thousand;
-    for (double& share : shares) {
-        share = std::round(ten_thousand * share);
-        left_over -= share;
-    }
-    *std::max_element(shares.begin(), shares.end()) += left_over;
-    return shares;
-}
-
-Json json_shares(const std::array<double, lie_count>& lies) {
-    std::vector<double> shares(share_keys.size(), 0.0);
-    for (const Lie lie : all_lies)
-        shares[share_key_of(lie)] += lies[index_of(lie)];
-    shares = ten_thousandths(std::move(shares));
-    Json json = Json::object();
-    for (std::size_t i = 0; i < shares.size(); ++i)
-        json[share_keys[i]] = shares[i] / ten_thousand + 0.0;
-    return json;
-}
 
 std::string score_key(ScoreToPar score) {
     std::string key(score_name(score));
@@ -94,16 +25,16 @@ std::string score_key(ScoreToPar score) {
 // From the fewest strokes that ever happen; the scores to par are sums of the rounded shares of strokes, so
 // that the two agree to the last digit.
 Json json_score(const ScoreDistribution& score, int par) {
-    const ScoreDistribution counted{ten_thousandths(score.shares)};
+    const ScoreDistribution counted{parts_of_shares(score.shares)};
     Json strokes = Json::object();
     const std::size_t last = counted.shares.size() - 1;
     for (std::size_t n = 0; n <= last; ++n) {
         if (strokes.empty() && counted.shares[n] == 0.0) continue;
-        strokes[std::to_string(n) + (n == last ? "+" : "")] = counted.shares[n] / ten_thousand + 0.0;
+        strokes[std::to_string(n) + (n == last ? "+" : "")] = counted.shares[n] / share_parts + 0.0;
     }
     Json to_par = Json::object();
     for (const ScoreToPar name : all_scores_to_par)
-        to_par[score_key(name)] = share_of(counted, name, par) / ten_thousand + 0.0;
+        to_par[score_key(name)] = share_of(counted, name, par) / share_parts + 0.0;
     return {{"strokes", std::move(strokes)}, {"to_par", std::move(to_par)}};
 }
 
@@ -182,12 +113,12 @@ Json json_next_shot(const PlanView& view, const Hole& hole, const PlannedShot& s
         {"swing", rounded(shot.swing, 3)},
         {"purpose", purpose_name(shot.purpose)},
         {"from", json_place(hole.frame, shot.from)},
-        {"lie", share_keys[share_key_of(shot.lie)]},
+        {"lie", json_lie(shot.lie)},
         {"to_hole_yd", json_yards(shot.to_hole_m)},
         {"aim_bearing_deg", rounded_direction(aim.degrees(), 2)},
         {"aim_point", json_place(hole.frame, shot.aim_point)},
         {"leave", json_place(hole.frame, shot.leave)},
-        {"leave_lie", share_keys[share_key_of(shot.leave_lie)]},
+        {"leave_lie", json_lie(shot.leave_lie)},
         {"leave_yd", json_yards(shot.leave_m)},
         {value_key(view.plan.aim_for), rounded(shot.aim_value, stroke_decimals)},
         {"alternative", json_alternative(view, shot.alternative)},
@@ -276,14 +207,13 @@ std::string plan_json(const PlanView& view) {
         {"golfer", {{"name", view.golfer.name}}},
         {"field", view.plan.field == FieldKind::personal ? "personal" : "published"},
         {"aim_for", aim_key(view.plan.aim_for)},
-        {"assumptions", assumptions_json(view.plan.assumptions)},
+        {"assumptions", json_assumptions(view.plan.assumptions)},
         {"warnings", std::move(warnings)},
         {"holes", std::move(holes)},
         {"round", json_round(view.plan)},
         {"cautions", std::move(cautions)},
     };
-    // Names of maps and profiles may hold bytes that are no UTF-8; the file is valid JSON all the same.
-    return plan.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+    return json_text(plan);
 }
 
 }  // namespace landwidth

@@ -24,7 +24,8 @@ std::string bag_json(const BagView& bag) {
                          {"side_sd" + suffix, length(club.side_sd_m)},
                          {"share_within", rounded(club.share_within, 3)},
                          {"mishit_share", rounded(club.mishit_share, 3)},
-                         {"shots", club.shots}});
+                         {"shots", club.shots},
+                         {"in_bag", club.in_bag}});
     }
     const Golfer& golfer = bag.golfer;
     const Json result = {{"golfer",

@@ -28,7 +28,7 @@ std::string golfer_text(const Golfer& golfer) {
 std::string clubs_without_pattern(const Golfer& golfer) {
     std::string names;
     for (const Club& club : golfer.clubs) {
-        if (!club.pattern) names += (names.empty() ? "" : ", ") + name_text(club.name);
+        if (!club.pattern && club.in_bag) names += (names.empty() ? "" : ", ") + name_text(club.name);
     }
     return names.empty() ? names : fmt::format("In the bag without a pattern: {}.", names);
 }
@@ -45,11 +45,12 @@ TextTable bag_table(const BagView& bag, const std::string& within) {
                      {"mishits"},
                      {"shots"}});
     for (const ClubSummary& club : bag.clubs) {
-        table.add_row(
-            {club.name, std::string(club_kind_name(club.kind)), length_number(club.carry_m, bag.units),
-             length_number(club.run_m, bag.units), length_number(club.total_m, bag.units),
-             fmt::format("{:.1f}", in_display_units(club.side_sd_m, bag.units)),
-             share_text(club.share_within), share_text(club.mishit_share), fmt::format("{}", club.shots)});
+        table.add_row({club.name + (club.in_bag ? "" : " *"), std::string(club_kind_name(club.kind)),
+                       length_number(club.carry_m, bag.units), length_number(club.run_m, bag.units),
+                       length_number(club.total_m, bag.units),
+                       fmt::format("{:.1f}", in_display_units(club.side_sd_m, bag.units)),
+                       share_text(club.share_within), share_text(club.mishit_share),
+                       fmt::format("{}", club.shots)});
     }
     return table;
 }
@@ -68,6 +69,8 @@ std::string bag_text(const BagView& bag) {
         "of all shots that land no farther left or right of the aim line than that.{}",
         bag.units == DisplayUnits::yards ? "yards" : "metres", within,
         has_presets ? " 0 shots: typical numbers, not measured ones." : ""));
+    if (!std::ranges::all_of(bag.clubs, &ClubSummary::in_bag))
+        text += wrapped("*: a club on trial, not in the bag; a plan leaves it out.");
     const std::string left_out = clubs_without_pattern(bag.golfer);
     return left_out.empty() ? text : text + wrapped(left_out);
 }

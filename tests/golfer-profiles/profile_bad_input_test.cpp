@@ -230,7 +230,8 @@ TEST_CASE("a bag that cannot be played") {
     for (int i = 4; i <= 15; ++i)
         fifteen += ", { \"name\": \"putter " + std::to_string(i) + "\", \"kind\": \"putter\" }";
     require_error(with("{ \"name\": \"putter\", \"kind\": \"putter\" }", fifteen),
-                  "clubs: 15 clubs; a golfer may carry at most 14 (Rules of Golf 4.1b)");
+                  "clubs: 15 clubs; a golfer may carry at most 14 (Rules of Golf 4.1b); those on trial are "
+                  "marked \"in_bag\": false");
 }
 
 TEST_CASE("a key that stands twice is an error") {

@@ -73,16 +73,18 @@ std::vector<int> ActionSearch::aims_of(int cell, const ShotOption& option) const
     return aims;
 }
 
-std::vector<Ranked> ActionSearch::everything(int cell) {
+bool ActionSearch::is_sensible(int cell, const ShotOption& option) const {
     // Too long a club is left out, but not the last one there is.
-    const double furthest = distance(grid_.centre(cell), grid_.pin()) + overshoot_m;
-    const ShotOption* shortest = &menu_.options(stance(cell)).back();
     const Stance here = stance(cell);
-    const double longest = std::min(menu_.options(here).front().total_m, furthest - overshoot_m);
+    if (&option == &menu_.options(here).back()) return true;
+    const double left = distance(grid_.centre(cell), grid_.pin());
+    const double longest = std::min(menu_.options(here).front().total_m, left);
     const double least = here == Stance::trees || here == Stance::bunker ? 0.0 : least_share * longest;
-    return everything(cell, [&](const ShotOption& option) {
-        return (option.total_m <= furthest && option.total_m >= least) || &option == shortest;
-    });
+    return option.total_m <= left + overshoot_m && option.total_m >= least;
+}
+
+std::vector<Ranked> ActionSearch::everything(int cell) {
+    return everything(cell, [&](const ShotOption& option) { return is_sensible(cell, option); });
 }
 
 std::vector<Ranked> ActionSearch::everything(int cell,

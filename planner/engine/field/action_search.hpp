@@ -66,6 +66,8 @@ class ActionSearch {
     static constexpr std::size_t most_kept = 5;
     // The best few of everything: every option at a few aims, then the best options over a fan of aims.
     std::vector<Ranked> everything(int cell);
+    // Neither far too long for a place nor far too short.
+    bool is_sensible(int cell, const ShotOption& option) const;
     // The same among the options that `allowed` lets through; may be empty.
     std::vector<Ranked> everything(int cell, const std::function<bool(const ShotOption&)>& allowed);
     // Shots near this one: the next longer and shorter options, and aims a little to the sides.

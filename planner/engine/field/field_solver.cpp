@@ -3,9 +3,9 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
-#include <optional>
 
 #include "geometry/units.hpp"
+#include "planner/engine/field/solver_work.hpp"
 
 namespace landwidth {
 
@@ -23,19 +23,6 @@ constexpr std::size_t blocks_between_drops = 64;
 constexpr double skipped_share = 0.03;
 
 }  // namespace
-
-// A layer being solved.
-struct FieldSolver::Work {
-    FieldLayer layer;
-    Continuation next;
-    bool refers_to_itself;  // strokes: the continuation is the layer itself
-    std::optional<ShotCost> cost;
-    std::optional<ShotWorth> worth;
-    std::optional<ActionSearch> search;
-    std::vector<double> changes;    // by square: the largest changes of its cells so far, summed up
-    std::vector<float> drop_costs;  // as last looked at
-    std::vector<double> exposed;    // by block: its exposure when it was valued
-};
 
 FieldSolver::FieldSolver(const SolverGround& ground)
     : ground_(ground), blocks_(ground.grid, ground.hole_out), large_(blocks_.large()) {
@@ -104,8 +91,6 @@ void FieldSolver::drop_the_lost(const SolverGround& ground, ShotWorth& worth, co
 void FieldSolver::start(Work& work, const GolferAim& aim, int used) const {
     const PlayGrid& grid = ground_.grid;
     const auto count = static_cast<std::size_t>(grid.cells());
-    work.changes.assign(count / block_cells, 0.0);
-    work.exposed.assign(blocks_.all().size(), 0.0);
     work.layer.cost.assign(count, 0.0F);
     work.layer.action.assign(count, Action{});
     for (int cell = 0; cell < grid.cells(); ++cell) {
@@ -190,39 +175,47 @@ FieldSolver::Costs FieldSolver::costs(Work& work, const Block& block, Action act
 }
 
 void FieldSolver::choose(Work& work) {
-    std::vector<Action> shots;
     for (std::size_t index = 0; index < blocks_.all().size(); ++index) {
-        const Block& block = blocks_.all()[index];
         if (index % blocks_between_drops == 0) work.worth->refresh();
-        const LargeBlock& large = large_[static_cast<std::size_t>(block.large)];
-        shots.clear();
-        for (const Action& action : large.found)
-            work.search->add_unlike(shots, block.middle,
-                                    work.search->re_aimed(large.cell, action, block.middle));
-        for (const int beside : large.beside) {
-            if (beside < 0) continue;
-            const LargeBlock& other = large_[static_cast<std::size_t>(beside)];
-            work.search->add_unlike(shots, block.middle,
-                                    work.search->re_aimed(other.cell, other.found.front(), block.middle));
-        }
-        // What suits the block as a whole, then everything near that.
-        Choice first_look;
-        for (const Action& action : shots)
-            try_shot(work, block, action, &ShotOption::rough_set, first_look);
-        Choice choice;
-        for (const Action& action : covering(block, first_look, most_lost_at_first))
-            try_shot(work, block, action, &ShotOption::choice_set, choice);
-        for (int round = 0; round < most_rounds; ++round) {
-            const Ranked whole = choice.whole;
-            for (const Action& action : work.search->beside(block.middle, whole.action))
-                if (round == 0 || action.option == whole.action.option)
-                    try_shot(work, block, action, &ShotOption::choice_set, choice);
-            if (choice.whole.action == whole.action) break;
-        }
-        take(work, block, covering(block, choice, most_lost));
-        work.exposed[index] = exposure(work, block);
+        choose_in_block(work, index, {});
     }
     end_sweep(work);
+}
+
+// Among what the surroundings found, what is near the best of that, and what the block holds already.
+void FieldSolver::choose_in_block(Work& work, std::size_t index, std::span<const Action> held) {
+    const Block& block = blocks_.all()[index];
+    const LargeBlock& large = large_[static_cast<std::size_t>(block.large)];
+    std::vector<Action> shots;
+    for (const Action& action : large.found)
+        work.search->add_unlike(shots, block.middle, work.search->re_aimed(large.cell, action, block.middle));
+    for (const int beside : large.beside) {
+        if (beside < 0) continue;
+        const LargeBlock& other = large_[static_cast<std::size_t>(beside)];
+        work.search->add_unlike(shots, block.middle,
+                                work.search->re_aimed(other.cell, other.found.front(), block.middle));
+    }
+    // What suits the block as a whole, then everything near that.
+    Choice first_look;
+    for (const Action& action : shots)
+        try_shot(work, block, action, &ShotOption::rough_set, first_look);
+    Choice choice;
+    for (const Action& action : covering(block, first_look, most_lost_at_first))
+        try_shot(work, block, action, &ShotOption::choice_set, choice);
+    for (const Action& action : held)
+        try_shot(work, block, action, &ShotOption::choice_set, choice);
+    for (int round = 0; round < most_rounds; ++round) {
+        const Ranked whole = choice.whole;
+        for (const Action& action : work.search->beside(block.middle, whole.action))
+            if (round == 0 || action.option == whole.action.option)
+                try_shot(work, block, action, &ShotOption::choice_set, choice);
+        if (choice.whole.action == whole.action) break;
+    }
+    std::vector<Action> best = covering(block, choice, most_lost);
+    for (const Action& action : held)
+        if (std::ranges::find(best, action) == best.end()) best.push_back(action);
+    take(work, block, best);
+    work.exposed[index] = exposure(work, block);
 }
 
 void FieldSolver::try_shot(Work& work, const Block& block, Action action, BallSet ShotOption::*balls,
@@ -346,10 +339,10 @@ void FieldSolver::settle(Work& work, SolveRecord& record) {
     } while (record.residual > ground_.residual && record.sweeps < most_sweeps);
 }
 
-FieldLayer FieldSolver::strokes(SolveRecord& record) {
-    Work work{};
+// Once the first costs are there: makes the layer its own continuation.
+void FieldSolver::refer_to_itself(Work& work) const {
     work.refers_to_itself = true;
-    start(work, GolferAim(AimFor::strokes, 0, 0), 0);
+    reset_changes(work);
     set_rest(ground_, work.layer, work.next);
     work.next.dropped = {nullptr, work.layer.cost.data(), work.layer.cost.data()};
     work.next.per_penalty = 1.0F;
@@ -357,6 +350,17 @@ FieldLayer FieldSolver::strokes(SolveRecord& record) {
     work.worth.emplace(ground_.grid, ground_.drops, work.next);
     work.search.emplace(ground_.grid, ground_.menu, ground_.line, *work.worth, *work.cost);
     end_sweep(work);
+}
+
+void FieldSolver::reset_changes(Work& work) const {
+    work.changes.assign(static_cast<std::size_t>(ground_.grid.cells()) / block_cells, 0.0);
+    work.exposed.assign(blocks_.all().size(), 0.0);
+}
+
+FieldLayer FieldSolver::strokes(SolveRecord& record) {
+    Work work{};
+    start(work, GolferAim(AimFor::strokes, 0, 0), 0);
+    refer_to_itself(work);
     look_at_everything(work);
     choose(work);
     settle(work, record);
@@ -370,6 +374,7 @@ FieldLayer FieldSolver::layer(const GolferAim& aim, int used, const std::array<c
     Work work{};
     work.refers_to_itself = false;
     start(work, aim, used);
+    reset_changes(work);
     set_rest(ground_, *after[1], work.next);
     work.next.dropped = {nullptr, after[2]->cost.data(), after[3]->cost.data()};
     work.cost = ShotCost::of_aim(after[1]->cost.data(), after[2]->cost.data(),

@@ -17,6 +17,7 @@
 #include "planner/engine/field/action_search.hpp"
 #include "planner/engine/field/golfer_aim.hpp"
 #include "planner/engine/field/hole_out.hpp"
+#include "planner/engine/field/menu_match.hpp"
 #include "planner/engine/field/solver_blocks.hpp"
 
 namespace landwidth {
@@ -34,12 +35,25 @@ struct SolverGround {
     double residual;
 };
 
+// A hole solved for another bag of the same golfer, on the same grid.
+struct KnownSolution {
+    const FieldLayer& layer;
+    const ShotMenu& menu;
+    const std::vector<std::vector<Action>>& found;  // as FieldSolver::found
+};
+
 class FieldSolver {
   public:
     explicit FieldSolver(const SolverGround& ground);
 
     // Expected strokes to hole out from every cell.
     FieldLayer strokes(SolveRecord& record);
+    // The same, starting from what is known with another bag: looks for better shots among those that are
+    // new, and for new ones where those known are gone; all other choices are held. Costs follow what
+    // changed.
+    FieldLayer strokes_from(const KnownSolution& known, SolveRecord& record);
+    // What each larger block found in the search of strokes(), best first.
+    std::vector<std::vector<Action>> found() const;
     // Costs of another aim with `used` strokes taken; `after` holds the layers with 1, 2 and 3 strokes more.
     FieldLayer layer(const GolferAim& aim, int used, const std::array<const FieldLayer*, 4>& after,
                      SolveRecord& record);
@@ -57,8 +71,14 @@ class FieldSolver {
     using Costs = std::array<float, block_cells>;
 
     void start(Work& work, const GolferAim& aim, int used) const;
+    void refer_to_itself(Work& work) const;
+    void reset_changes(Work& work) const;
     void look_at_everything(Work& work);
     void choose(Work& work);
+    void choose_in_block(Work& work, std::size_t index, std::span<const Action> held);
+    std::vector<char> look_at_changes(Work& work, const KnownSolution& known, const MenuMatch& match);
+    bool may_change(Work& work, const Block& block, std::span<const Action> held,
+                    const MenuMatch& match) const;
     void settle(Work& work, SolveRecord& record);
     Costs costs(Work& work, const Block& block, Action action, BallSet ShotOption::*balls) const;
     struct Tried {

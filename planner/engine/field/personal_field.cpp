@@ -13,14 +13,6 @@ namespace {
 // Cells of the same lie are looked for this far around a place that the grid reads otherwise.
 constexpr int nearby_cells = 3;
 
-double low_reach(const GolferGame& game) {
-    double reach = 0.0;
-    for (const Stance stance : all_stances)
-        for (const ShotOption& option : game.menu().options(stance))
-            reach = std::max(reach, game.clearance().low_reach_m(option.pattern.usual.centre.carry_m));
-    return reach;
-}
-
 }  // namespace
 
 GolferGame::GolferGame(const Golfer& golfer, const EngineAssumptions& assumptions)
@@ -36,23 +28,40 @@ PersonalField::PersonalField(const GolferGame& game, const Hole& hole, const Lie
       line_(hole.line),
       aim_(aim),
       rules_(rules),
-      grid_(hole, lies, game.assumptions().field_step_m, game.assumptions().field_reach_m,
-            game.menu().longest_run_m(), low_reach(game)),
-      left_(hole.line, hole.lies.extent()) {
-    DropPlaces drops(grid_, rules_);
-    FieldSolver solver(solver_ground(drops));
+      ground_(std::make_shared<const Ground>(Ground{
+          PlayGrid(hole, lies, game.assumptions().field_step_m, game.assumptions().field_reach_m,
+                   game.menu().longest_run_m(), game.clearance().low_reach_m(game.menu().longest_carry_m())),
+          DistanceLeft(hole.line, hole.lies.extent())})) {
+    DropPlaces drops(grid(), rules_);
+    FieldSolver solver(solver_ground(game_, drops));
     strokes_ = solver.strokes(record_);
+    found_ = solver.found();
     if (!aim_.is_strokes()) solve_layers(solver);
+}
+
+PersonalField::PersonalField(const PersonalField& base, const GolferGame& changed)
+    : game_(changed), line_(base.line_), aim_(base.aim_), rules_(base.rules_), ground_(base.ground_) {
+    if (!aim_.is_strokes()) throw std::logic_error("only an aim for strokes can be solved from another bag");
+    DropPlaces drops(grid(), rules_);
+    FieldSolver solver(solver_ground(game_, drops));
+    strokes_ = solver.strokes_from({base.strokes_, base.game_.menu(), base.found_}, record_);
+    found_ = solver.found();
+    is_as_base_ = true;
+    for (int cell = 0; cell < grid().cells() && is_as_base_; ++cell) {
+        const auto index = static_cast<std::size_t>(cell);
+        is_as_base_ =
+            grid().lie(cell) == Lie::teeing_area || strokes_.cost[index] == base.strokes_.cost[index];
+    }
 }
 
 PersonalField::~PersonalField() = default;
 
-SolverGround PersonalField::solver_ground(DropPlaces& drops) const {
-    const EngineAssumptions& a = game_.assumptions();
-    return {.grid = grid_,
+SolverGround PersonalField::solver_ground(const GolferGame& game, DropPlaces& drops) const {
+    const EngineAssumptions& a = game.assumptions();
+    return {.grid = grid(),
             .drops = drops,
-            .menu = game_.menu(),
-            .hole_out = game_.hole_out(),
+            .menu = game.menu(),
+            .hole_out = game.hole_out(),
             .line = line_,
             .lost_share = a.trees_lost_share,
             .stuck_share = a.recovery_stuck_share,
@@ -61,7 +70,7 @@ SolverGround PersonalField::solver_ground(DropPlaces& drops) const {
 }
 
 void PersonalField::solve_layers(FieldSolver& solver) {
-    hopeless_.cost.assign(static_cast<std::size_t>(grid_.cells()), 0.0F);
+    hopeless_.cost.assign(static_cast<std::size_t>(grid().cells()), 0.0F);
     layers_.resize(static_cast<std::size_t>(std::max(0, aim_.hopeless_from())));
     // Before the tee shot nothing is asked of the grid.
     for (int used = aim_.hopeless_from() - 1; used >= 1; --used)
@@ -80,18 +89,18 @@ Action PersonalField::action(int cell, int used) const {
 }
 
 int PersonalField::cell_of(Point place, Lie lie) const {
-    const int own = grid_.standing(grid_.cell_at(place));
-    if (grid_.lie(own) == lie) return own;
+    const int own = grid().standing(grid().cell_at(place));
+    if (grid().lie(own) == lie) return own;
     int best = own;
     // A cell of the lie before one that is merely in play.
-    std::pair<int, double> nearest{is_in_play(grid_.lie(own)) ? 1 : 2, 0.0};
+    std::pair<int, double> nearest{is_in_play(grid().lie(own)) ? 1 : 2, 0.0};
     for (int row = -nearby_cells; row <= nearby_cells; ++row)
         for (int column = -nearby_cells; column <= nearby_cells; ++column) {
-            const int cell =
-                grid_.cell_at(place + double(column) * grid_.step_right() + double(row) * grid_.step_along());
-            const Lie there = grid_.lie(cell);
-            if (!grid_.is_inside(cell) || !is_in_play(there)) continue;
-            const std::pair<int, double> away{there == lie ? 0 : 1, distance(grid_.centre(cell), place)};
+            const int cell = grid().cell_at(place + double(column) * grid().step_right() +
+                                            double(row) * grid().step_along());
+            const Lie there = grid().lie(cell);
+            if (!grid().is_inside(cell) || !is_in_play(there)) continue;
+            const std::pair<int, double> away{there == lie ? 0 : 1, distance(grid().centre(cell), place)};
             if (away >= nearest) continue;
             nearest = away;
             best = cell;
@@ -101,16 +110,16 @@ int PersonalField::cell_of(Point place, Lie lie) const {
 
 // Between the four cells around a place, those of its lie alone.
 float PersonalField::cost_near(Point place, Lie lie, const FieldLayer& layer) const {
-    const Point at = grid_.coordinates(place);
+    const Point at = grid().coordinates(place);
     const double x = std::floor(at.x - 0.5);
     const double y = std::floor(at.y - 0.5);
     double sum = 0.0;
     double weights = 0.0;
     for (const double row : {y, y + 1.0})
         for (const double column : {x, x + 1.0}) {
-            if (column < 0.0 || row < 0.0 || column >= grid_.columns() || row >= grid_.rows()) continue;
-            const int cell = static_cast<int>(row) * grid_.columns() + static_cast<int>(column);
-            if (grid_.lie(cell) != lie || !grid_.is_inside(cell)) continue;
+            if (column < 0.0 || row < 0.0 || column >= grid().columns() || row >= grid().rows()) continue;
+            const int cell = static_cast<int>(row) * grid().columns() + static_cast<int>(column);
+            if (grid().lie(cell) != lie || !grid().is_inside(cell)) continue;
             const double weight = (1.0 - std::abs(at.x - 0.5 - column)) * (1.0 - std::abs(at.y - 0.5 - row));
             sum += weight * double{layer.cost[static_cast<std::size_t>(cell)]};
             weights += weight;
@@ -118,11 +127,11 @@ float PersonalField::cost_near(Point place, Lie lie, const FieldLayer& layer) co
     if (weights > 0.0) return static_cast<float>(sum / weights);
     const int cell = cell_of(place, lie);
     const float cost = layer.cost[static_cast<std::size_t>(cell)];
-    const Lie other = grid_.lie(cell);
+    const Lie other = grid().lie(cell);
     if (other == lie) return cost;
     if (!aim_.is_strokes()) return is_in_play(other) ? cost : 0.0F;
     // A patch smaller than the grid sees: the table tells one lie from another.
-    const double left = left_.from(place);
+    const double left = this->left().from(place);
     const double of_table = game_.table().strokes(lie, left);
     if (!is_in_play(other)) return static_cast<float>(of_table);
     return cost + static_cast<float>(of_table - game_.table().strokes(other, left));
@@ -130,7 +139,7 @@ float PersonalField::cost_near(Point place, Lie lie, const FieldLayer& layer) co
 
 StrokesField::Worth PersonalField::worth(Point place, Lie lie, int used) const {
     if (!is_in_play(lie)) throw std::logic_error("a ball out of play has no strokes of its own");
-    const double left = left_.from(place);
+    const double left = this->left().from(place);
     const double straight = distance(place, line_.pin());
     const double already = aim_.is_strokes() ? used : 0.0;
     if (!aim_.is_strokes() && used >= aim_.hopeless_from()) return {0.0, left};
@@ -140,12 +149,17 @@ StrokesField::Worth PersonalField::worth(Point place, Lie lie, int used) const {
 }
 
 std::unique_ptr<PersonalField::Evaluator> PersonalField::evaluator(int used) const {
-    return std::make_unique<Evaluator>(*this, used);
+    return evaluator_of(game_, used);
 }
 
-PersonalField::Evaluator::Evaluator(const PersonalField& field, int used)
-    : drops_(field.grid_, field.rules_) {
-    const SolverGround ground = field.solver_ground(drops_);
+std::unique_ptr<PersonalField::Evaluator> PersonalField::evaluator_of(const GolferGame& game,
+                                                                      int used) const {
+    return std::make_unique<Evaluator>(*this, game, used);
+}
+
+PersonalField::Evaluator::Evaluator(const PersonalField& field, const GolferGame& game, int used)
+    : drops_(field.grid(), field.rules_) {
+    const SolverGround ground = field.solver_ground(game, drops_);
     const bool strokes = field.aim_.is_strokes() || used >= field.aim_.hopeless_from();
     const FieldLayer& one = strokes ? field.strokes_ : field.layer(used + 1);
     const FieldLayer& two = strokes ? field.strokes_ : field.layer(used + 2);
@@ -156,8 +170,8 @@ PersonalField::Evaluator::Evaluator(const PersonalField& field, int used)
     const auto stuck = static_cast<float>(ground.stuck_share);
     cost_ = strokes ? ShotCost::of_strokes(one.cost.data(), stuck)
                     : ShotCost::of_aim(one.cost.data(), two.cost.data(), stuck);
-    worth_.emplace(field.grid_, drops_, next_);
-    search_.emplace(field.grid_, ground.menu, ground.line, *worth_, *cost_);
+    worth_.emplace(field.grid(), drops_, next_);
+    search_.emplace(field.grid(), ground.menu, ground.line, *worth_, *cost_);
     FieldSolver::drop_the_lost(ground, *worth_, one, next_);
 }
 

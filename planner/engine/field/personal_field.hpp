@@ -39,17 +39,24 @@ class PersonalField final : public StrokesField {
     // Solves. Keeps references to `game`, and to `hole` for its line.
     PersonalField(const GolferGame& game, const Hole& hole, const LieRaster& lies, const ReliefRules& rules,
                   const GolferAim& aim);
+    // The same hole when other clubs are in the bag: `changed` is a game of the profile of `base` with other
+    // in_bag marks. Solved from `base`: see FieldSolver::strokes_from. Aim for strokes only, else
+    // std::logic_error. Keeps a reference to `changed`, none to `base`.
+    PersonalField(const PersonalField& base, const GolferGame& changed);
     ~PersonalField() override;
 
     // On other aims than strokes: used >= 1.
     Worth worth(Point place, Lie lie, int used) const override;
 
-    const PlayGrid& grid() const { return grid_; }
+    const PlayGrid& grid() const { return ground_->grid; }
     const GolferGame& game() const { return game_; }
     const GolferAim& aim() const { return aim_; }
     const ReliefRules& rules() const { return rules_; }
-    const DistanceLeft& left() const { return left_; }
+    const DistanceLeft& left() const { return ground_->left; }
     const SolveRecord& record() const { return record_; }
+    // Of a changed bag: every place costs what it costs with the bag of `base`, but for places to tee off
+    // from.
+    bool is_as_base() const { return is_as_base_; }
     // The cell of this lie nearest to a place; the place's own cell where none is near.
     int cell_of(Point place, Lie lie) const;
     // Costs and choices with so many strokes used; the layers of other aims end where nothing can be gained,
@@ -62,19 +69,28 @@ class PersonalField final : public StrokesField {
     // field.
     class Evaluator;
     std::unique_ptr<Evaluator> evaluator(int used) const;
+    // The same with the shots of another game over the costs of this field.
+    std::unique_ptr<Evaluator> evaluator_of(const GolferGame& game, int used) const;
 
   private:
-    SolverGround solver_ground(DropPlaces& drops) const;
+    SolverGround solver_ground(const GolferGame& game, DropPlaces& drops) const;
     void solve_layers(FieldSolver& solver);
     float cost_near(Point place, Lie lie, const FieldLayer& layer) const;
+
+    // What no bag changes.
+    struct Ground {
+        PlayGrid grid;
+        DistanceLeft left;
+    };
 
     const GolferGame& game_;
     const LineOfPlay& line_;
     GolferAim aim_;
     ReliefRules rules_;
-    PlayGrid grid_;
-    DistanceLeft left_;
+    std::shared_ptr<const Ground> ground_;
     FieldLayer strokes_;
+    std::vector<std::vector<Action>> found_;  // by the search for strokes_
+    bool is_as_base_ = false;
     std::vector<FieldLayer> layers_;  // by strokes used; empty when aiming for strokes
     FieldLayer hopeless_;             // all costs 0
     SolveRecord record_;
@@ -82,7 +98,7 @@ class PersonalField final : public StrokesField {
 
 class PersonalField::Evaluator {
   public:
-    Evaluator(const PersonalField& field, int used);
+    Evaluator(const PersonalField& field, const GolferGame& game, int used);
 
     ActionSearch& search() { return *search_; }
     ShotWorth& worth() { return *worth_; }

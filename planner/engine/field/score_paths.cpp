@@ -91,6 +91,7 @@ void ScorePaths::play(int used, int cell, double mass) {
         finish(close_shares(cell), used, mass);
         return;
     }
+    visits_.push_back({cell, mass});
     PersonalField::Evaluator& evaluator = this->evaluator(used);
     ShotWorth& worth = evaluator.worth();
     DropPlaces& drops = evaluator.drops();
@@ -156,6 +157,7 @@ void ScorePaths::gather(Wave& wave) const {
 ScoreDistribution ScorePaths::from(std::span<const NextPlace> places) {
     shares_.assign(most_strokes + 1, 0.0);
     waves_.clear();
+    visits_.clear();
     const HoleOut& hole_out = field_.game().hole_out();
     for (const NextPlace& next : places) {
         const double straight = distance(next.place, field_.grid().pin());

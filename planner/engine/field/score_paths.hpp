@@ -22,6 +22,14 @@ class ScorePaths {
     // From where the balls of a tee shot are played next.
     ScoreDistribution from(std::span<const NextPlace> places);
 
+    // Where full shots were played on the way, by cell, since the last from(); a cell may stand there more
+    // than once. `mass`: how many a round of the hole, on average.
+    struct Visit {
+        int cell;
+        double mass;
+    };
+    const std::vector<Visit>& visits() const { return visits_; }
+
   private:
     // Mass by cell, and the cells that have any.
     struct Wave {
@@ -42,6 +50,7 @@ class ScorePaths {
     std::map<int, CloseShares> close_;
     std::vector<Wave> waves_;  // by strokes used
     std::vector<double> shares_;
+    std::vector<Visit> visits_;
 };
 
 }  // namespace landwidth

@@ -34,10 +34,6 @@ struct Swing {
     double swing;
 };
 
-bool is_playable(const Club& club) {
-    return club.pattern && club.kind != ClubKind::putter;
-}
-
 double full_carry(const Golfer& golfer, std::size_t club) {
     return golfer.clubs[club].pattern->usual.centre.carry_m;
 }
@@ -176,8 +172,15 @@ ShotMenu::ShotMenu(const Golfer& golfer, double step_m, const FlightClearance& c
         if (stance == Stance::trees) thin_out(options_[index]);
     });
     for (const std::vector<ShotOption>& options : options_)
-        for (const ShotOption& option : options)
+        for (const ShotOption& option : options) {
             longest_run_m_ = std::max(longest_run_m_, option.pattern.run_m);
+            longest_carry_m_ = std::max(longest_carry_m_, option.pattern.usual.centre.carry_m);
+        }
+    for (const Club& club : golfer.clubs) {
+        if (!club.pattern) continue;
+        longest_run_m_ = std::max(longest_run_m_, club.pattern->run_m);
+        longest_carry_m_ = std::max(longest_carry_m_, club.pattern->usual.centre.carry_m);
+    }
 }
 
 }  // namespace landwidth

@@ -56,11 +56,14 @@ class ShotMenu {
     const std::vector<ShotOption>& options(Stance stance) const {
         return options_[static_cast<std::size_t>(stance)];
     }
+    // Of any club of the profile, those on trial included: the grids then serve every bag made of them.
     double longest_run_m() const { return longest_run_m_; }
+    double longest_carry_m() const { return longest_carry_m_; }
 
   private:
     std::array<std::vector<ShotOption>, stance_count> options_;
     double longest_run_m_ = 0.0;
+    double longest_carry_m_ = 0.0;
 };
 
 }  // namespace landwidth

@@ -35,8 +35,7 @@ DriverChart chart_of(const Golfer& golfer, ChartTrouble trouble, const std::vect
 }
 
 Golfer demo_golfer(const std::string& name) {
-    return with_bag_only(
-        read_profile(std::string(LANDWIDTH_TESTS_DIR) + "/../demo/golfers/" + name + ".json").golfer);
+    return read_profile(std::string(LANDWIDTH_TESTS_DIR) + "/../demo/golfers/" + name + ".json").golfer;
 }
 
 // The driver's side spread so many times as large.

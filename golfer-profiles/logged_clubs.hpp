@@ -1,0 +1,56 @@
+// From logs of shots to clubs: which club each shot belongs to, where it landed, how far it ran.
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "golfer-profiles/profile.hpp"
+#include "golfer-profiles/shot_log.hpp"
+#include "golfer-profiles/shot_pattern.hpp"
+
+namespace landwidth {
+
+struct NamedLog {
+    std::string file;
+    ShotLog log;
+};
+
+// What the user says a club is, by the name the logs or the profile give it.
+struct KindOfClub {
+    std::string club;
+    ClubKind kind;
+};
+
+struct LandedShot {
+    ShotOffset landing;  // where it first landed
+    std::size_t log;     // of the logs given
+    std::size_t row;     // of that log
+};
+
+struct LoggedClub {
+    std::string name;                     // "driver", or for a build of it "driver, 44.5 in"
+    std::string club;                     // "driver"
+    std::string build;                    // "44.5 in"; may be empty
+    ClubKind kind;                        // never a putter
+    std::optional<double> length_m = {};  // where the build is a length
+    std::vector<LandedShot> shots;        // at least one, in the order of the logs
+    std::optional<double> run_m = {};     // median of the shots with carry and total
+    std::optional<Launch> launch = {};    // medians of the shots with ball speed, launch angle and spin
+};
+
+struct LoggedClubs {
+    std::vector<LoggedClub> clubs;  // in the order in which they first appear
+    std::vector<std::string> warnings;
+};
+
+// Names and builds are grouped as same_name compares. A shot that only has a total landed that much of it
+// before its end along its own direction: by the run of the club's other shots where those tell, else by
+// run_share_of_carry of its kind, said in a warning. Putts are left aside with a warning.
+//
+// Throws InputError with file and row for a club whose kind neither `kinds` nor its name tells, UsageError
+// for an entry of `kinds` that is in no log.
+LoggedClubs logged_clubs(const std::vector<NamedLog>& logs, const std::vector<KindOfClub>& kinds);
+
+}  // namespace landwidth

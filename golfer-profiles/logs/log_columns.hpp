@@ -1,0 +1,78 @@
+// Which column of a log holds what: the names of the format, the headings of the file, and the user's mapping
+// between them.
+//
+// Headings are compared without regard to the case of letters; "Ball Speed (mph)" and "ball-speed mph" are
+// "ball_speed_mph".
+#pragma once
+
+#include <array>
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "golfer-profiles/logs/csv_rows.hpp"
+#include "golfer-profiles/logs/log_units.hpp"
+#include "golfer-profiles/shot_log.hpp"
+
+namespace landwidth {
+
+enum class LogField {
+    club,
+    build,
+    date,
+    note,
+    carry,
+    side,
+    total,
+    peak,
+    ball_speed,
+    club_speed,
+    launch,
+    spin,
+    start_lon,
+    start_lat,
+    finish_lon,
+    finish_lat,
+    target_lon,
+    target_lat
+};
+inline constexpr std::size_t log_fields = 18;
+
+// The kind of quantity of a field with a unit; nothing for texts and for degrees on earth.
+std::optional<Measure> measure_of(LogField field);
+bool is_position(LogField field);
+
+struct LogColumn {
+    LogField field;
+    std::optional<LogUnit> unit;  // of its numbers where the cell writes none
+    std::size_t index;            // of the cell in its row
+    std::string heading;          // as in the file
+};
+
+class LogColumns {
+  public:
+    // `rows` are all rows of the file, the header first. Throws UsageError for a mapping that names no column
+    // of ours or one twice, InputError for a column that is missing, headed like another, or the second one
+    // with numbers for the same quantity.
+    LogColumns(const std::vector<CsvRow>& rows, const std::vector<ColumnName>& mapping,
+               const std::string& file);
+
+    // nullptr when the file has none.
+    const LogColumn* column(LogField field) const;
+    const std::vector<LogColumn>& used() const { return used_; }
+    const std::vector<std::string>& unused() const { return unused_; }
+    bool holds_positions() const { return column(LogField::start_lon) != nullptr; }
+
+  private:
+    void add(LogColumn column, const std::vector<CsvRow>& rows, const std::string& file);
+    void check_complete(const std::vector<std::string>& headings, const std::string& place) const;
+
+    std::vector<LogColumn> used_;
+    std::vector<std::string> unused_;
+};
+
+// Throws UsageError for a mapping that names no column of the format or one twice.
+void check_mapping(const std::vector<ColumnName>& mapping);
+
+}  // namespace landwidth

@@ -1,0 +1,76 @@
+#include "golfer-profiles/logs/log_units.hpp"
+
+#include <algorithm>
+#include <array>
+#include <utility>
+
+#include "geometry/units.hpp"
+#include "golfer-profiles/profile_format.hpp"
+
+namespace landwidth {
+
+std::string in_small_letters(std::string_view text) {
+    std::string result(text);
+    for (char& c : result)
+        if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
+    return result;
+}
+
+std::string_view measure_words(Measure measure) {
+    switch (measure) {
+        case Measure::length:
+            return "a length";
+        case Measure::speed:
+            return "a speed";
+        case Measure::angle:
+            return "an angle";
+        case Measure::spin:
+            break;
+    }
+    return "a spin rate";
+}
+
+const std::vector<LogUnit>& log_units() {
+    static const std::vector<LogUnit> units{
+        {"yd", Measure::length, metres_per_yard},
+        {"m", Measure::length, 1.0},
+        {"ft", Measure::length, metres_per_foot},
+        {"mph", Measure::speed, metres_per_second_per_mph},
+        {"mps", Measure::speed, 1.0},
+        {"kmh", Measure::speed, 1.0 / 3.6},
+        {"deg", Measure::angle, radians_per_degree},
+        {"rpm", Measure::spin, radians_per_second_per_rpm},
+    };
+    return units;
+}
+
+std::optional<LogUnit> unit_written(std::string_view word) {
+    constexpr std::array<std::pair<std::string_view, std::string_view>, 17> spellings{{
+        {"yds", "yd"},
+        {"yard", "yd"},
+        {"yards", "yd"},
+        {"metre", "m"},
+        {"metres", "m"},
+        {"meter", "m"},
+        {"meters", "m"},
+        {"mtr", "m"},
+        {"foot", "ft"},
+        {"feet", "ft"},
+        {"m/s", "mps"},
+        {"km/h", "kmh"},
+        {"kph", "kmh"},
+        {"degree", "deg"},
+        {"degrees", "deg"},
+        {"°", "deg"},
+        {"mi/h", "mph"},
+    }};
+    std::string suffix = in_small_letters(word);
+    for (const auto& [written, meant] : spellings)
+        if (suffix == written) suffix = meant;
+    const auto found = std::find_if(log_units().begin(), log_units().end(),
+                                    [&](const LogUnit& u) { return u.suffix == suffix; });
+    if (found == log_units().end()) return std::nullopt;
+    return *found;
+}
+
+}  // namespace landwidth

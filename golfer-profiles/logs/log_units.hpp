@@ -1,0 +1,34 @@
+// The units a shot log may be written in, in its headings (carry_yd) and in its cells (212 m).
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace landwidth {
+
+// What kind of quantity a number is.
+enum class Measure { length, speed, angle, spin };
+
+struct LogUnit {
+    std::string_view suffix;  // in a heading: "yd", "kmh"
+    Measure measure;
+    double si;  // of one unit: metres, metres per second, radians, radians per second
+
+    friend bool operator==(const LogUnit& a, const LogUnit& b) { return a.suffix == b.suffix; }
+};
+
+// "a length", "a speed", ...
+std::string_view measure_words(Measure measure);
+
+// yd, m and ft; mph, mps and kmh; deg; rpm.
+const std::vector<LogUnit>& log_units();
+
+// As people write it in a cell, in any case: "yd", "yards", "m/s", "km/h", "°".
+std::optional<LogUnit> unit_written(std::string_view word);
+
+// In small ASCII letters; other characters as they are.
+std::string in_small_letters(std::string_view text);
+
+}  // namespace landwidth

@@ -1,0 +1,15 @@
+// Robust numbers of a sample.
+#pragma once
+
+#include <vector>
+
+namespace landwidth {
+
+// The middle value, or the mean of the two middle ones. Throws std::invalid_argument for none.
+double median(std::vector<double> values);
+
+// The median distance from the median times 1.4826: the standard deviation of a normal sample, whatever a
+// few outliers do (F. Hampel, JASA 69, 1974). Throws std::invalid_argument for none.
+double robust_deviation(const std::vector<double>& values);
+
+}  // namespace landwidth

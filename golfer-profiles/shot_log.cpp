@@ -1,0 +1,46 @@
+#include "golfer-profiles/shot_log.hpp"
+
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
+#include <algorithm>
+#include <iterator>
+
+#include "geometry/error.hpp"
+#include "golfer-profiles/json_text.hpp"
+#include "golfer-profiles/logs/csv_rows.hpp"
+#include "golfer-profiles/logs/log_columns.hpp"
+#include "golfer-profiles/logs/log_doubts.hpp"
+#include "golfer-profiles/logs/log_text.hpp"
+#include "golfer-profiles/logs/shot_rows.hpp"
+
+namespace landwidth {
+namespace {
+
+std::string unused_words(const std::vector<std::string>& unused) {
+    std::vector<std::string> quoted;
+    std::transform(unused.begin(), unused.end(), std::back_inserter(quoted),
+                   [](const std::string& heading) { return in_quotes(heading); });
+    return fmt::format("{} not used: {}", unused.size() == 1 ? "a column is" : "columns are",
+                       fmt::join(quoted, ", "));
+}
+
+}  // namespace
+
+ShotLog read_shot_log(const std::filesystem::path& path, const std::vector<ColumnName>& mapping) {
+    check_mapping(mapping);
+    const std::string file = path.string();
+    const std::string text = log_text(path);
+    const std::vector<CsvRow> rows = csv_rows(text, separator_of(text), file);
+    if (rows.empty()) throw InputError(file, "no row has anything in it");
+    const LogColumns columns(rows, mapping, file);
+    if (rows.size() == 1) throw InputError(file, "a header and no shots under it");
+    ShotRows reader(rows, columns, file);
+    ShotLog log{reader.read(), reader.remarks()};
+    if (!columns.unused().empty()) log.warnings.push_back(unused_words(columns.unused()));
+    for (std::string& doubt : log_doubts(log.shots))
+        log.warnings.push_back(std::move(doubt));
+    return log;
+}
+
+}  // namespace landwidth

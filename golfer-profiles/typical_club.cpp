@@ -1,0 +1,77 @@
+#include "golfer-profiles/typical_club.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <optional>
+#include <span>
+#include <string>
+
+#include "golfer-profiles/club_names.hpp"
+#include "golfer-profiles/preset_clubs.hpp"
+
+namespace landwidth {
+namespace {
+
+std::string_view plain_name(ClubKind kind) {
+    switch (kind) {
+        case ClubKind::fairway_wood:
+            return "3-wood";
+        case ClubKind::hybrid:
+            return "4-hybrid";
+        case ClubKind::iron:
+            return "7-iron";
+        case ClubKind::wedge:
+            return "pitching wedge";
+        default:
+            return {};
+    }
+}
+
+const BagSlot* slot_named(ClubKind kind, std::string_view name) {
+    const std::array<std::span<const BagSlot>, 3> lists{bag_for(lowest_index), bag_for(highest_index),
+                                                        spare_clubs()};
+    for (const std::span<const BagSlot> list : lists) {
+        const auto found = std::find_if(list.begin(), list.end(), [&](const BagSlot& slot) {
+            return slot.kind == kind && slot.name == name;
+        });
+        if (found != list.end()) return &*found;
+    }
+    return nullptr;
+}
+
+void scale(Spread& spread, double ratio) {
+    spread.centre.carry_m *= ratio;
+    spread.centre.side_m *= ratio;
+    spread.carry_sd_m *= ratio;
+    spread.side_sd_m *= ratio;
+}
+
+}  // namespace
+
+Club typical_club(const GolferRequest& request, ClubKind kind, std::string_view name) {
+    const ClubMaker maker = maker_for(request);
+    const std::optional<std::string> usual = usual_name(kind, name);
+    const BagSlot* slot = usual ? slot_named(kind, *usual) : nullptr;
+    const bool guessed = slot == nullptr;
+    if (guessed) slot = slot_named(kind, plain_name(kind));
+    Club club = preset_club(*slot, maker);
+    club.name = name;
+    if (guessed) {
+        club.length_m.reset();
+        club.loft_rad.reset();
+        club.note = fmt::format("taken for a {}, assumption; {}", slot->name, club.note);
+    }
+    return club;
+}
+
+ShotPattern scaled_pattern(const ShotPattern& pattern, double ratio) {
+    ShotPattern scaled = pattern;
+    scale(scaled.usual, ratio);
+    if (scaled.mishit) scale(scaled.mishit->spread, ratio);
+    scaled.run_m *= ratio;
+    return scaled;
+}
+
+}  // namespace landwidth

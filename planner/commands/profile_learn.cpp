@@ -1,0 +1,128 @@
+#include "planner/commands/profile_learn.hpp"
+
+#include <fmt/format.h>
+
+#include <ostream>
+#include <string_view>
+#include <utility>
+
+#include "geometry/error.hpp"
+#include "golfer-profiles/json_text.hpp"
+#include "golfer-profiles/profile_file.hpp"
+#include "golfer-profiles/shot_log.hpp"
+#include "planner/engine/assumptions.hpp"
+#include "planner/reports/learn_text.hpp"
+
+namespace landwidth {
+
+namespace {
+
+// The two sides of "ours=theirs". `at` is where the equals sign stands.
+std::pair<std::string, std::string> split(std::string_view option, const std::string& text, std::size_t at) {
+    const std::string_view whole = text;
+    const std::string_view left = trimmed(whole.substr(0, at));
+    const std::string_view right = at == std::string::npos ? "" : trimmed(whole.substr(at + 1));
+    if (left.empty() || right.empty())
+        throw UsageError(
+            fmt::format("{} {}: two words with = between them are expected", option, in_quotes(text)));
+    return {std::string(left), std::string(right)};
+}
+
+KindOfClub kind_in(const std::string& text) {
+    const auto [club, kind_name] = split("--kind", text, text.rfind('='));
+    const auto kind = club_kind_named(kind_name);
+    if (!kind)
+        throw UsageError(
+            fmt::format("--kind {}: the kinds are driver, mini-driver, fairway-wood, hybrid, "
+                        "driving-iron, iron, wedge and putter",
+                        in_quotes(text)));
+    return {club, *kind};
+}
+
+}  // namespace
+
+void ProfileLearnCommand::setup(CLI::App& app) {
+    app.add_option("SHOTS", logs_, "shot logs: CSV files, one row a shot, with a header")->required();
+    app.add_option("--column", columns_,
+                   "which column of the logs holds what, e.g. carry_yd=\"Carry\"; repeatable")
+        ->type_name("OURS=THEIRS")
+        ->allow_extra_args(false);
+    auto* onto =
+        app.add_option("--onto", onto_, "a profile whose clubs the shots are added to")->type_name("PROFILE");
+    golfer_.setup(app);
+    onto->excludes(golfer_.handicap_option())->excludes(golfer_.left_handed_option());
+    app.add_option("--kind", kinds_,
+                   "what a club is whose name does not tell, e.g. \"old faithful=hybrid\"; "
+                   "repeatable")
+        ->type_name("NAME=KIND")
+        ->allow_extra_args(false);
+    app.add_option("--assume", assumed_,
+                   "override a modelling assumption, e.g. preset_worth_shots=20; repeatable")
+        ->type_name("NAME=VALUE")
+        ->allow_extra_args(false);
+    app.add_option("--units", units_, "lengths in the summary: yards or metres")
+        ->type_name("UNIT")
+        ->check(CLI::IsMember({"yards", "metres"}).description(""))
+        ->capture_default_str();
+    output_.setup_file(app);
+    app.footer(
+        "A log has the columns club, carry_yd (or total_yd) and side_yd, right positive or as 12R, and may "
+        "have\n"
+        "total_yd, build, ball_speed_mph, club_speed_mph, launch_deg, spin_rpm, peak_yd, date and note; with "
+        "_m, _ft,\n"
+        "_mps and _kmh for other units. A log from the course has club, start_lon, start_lat, finish_lon,\n"
+        "finish_lat, target_lon and target_lat: the shots that were full swings from good lies.\n"
+        "Example: landwidth profile learn session.csv --handicap 10 --column carry_yd=\"Carry\" -o me.json\n"
+        "Example: landwidth profile learn round.csv --onto me.json -o me-too.json");
+}
+
+LearnRequest ProfileLearnCommand::request(std::ostream& err) const {
+    Assumptions assumptions = default_assumptions();
+    for (const std::string& text : assumed_)
+        override_assumption(assumptions, text);
+    LearnRequest request{.typical = {}, .onto = {}, .kinds = {}, .weight = assumptions.engine.prior};
+    for (const std::string& text : kinds_)
+        request.kinds.push_back(kind_in(text));
+    if (onto_.empty()) {
+        if (!golfer_.has_handicap())
+            throw UsageError("say --handicap INDEX, or --onto PROFILE to add to a profile");
+        request.typical = golfer_.request("learnt golfer");
+        return request;
+    }
+    ProfileReading reading = read_profile(onto_);
+    for (const std::string& warning : reading.warnings)
+        err << fmt::format("landwidth: warning: {}: {}\n", onto_, warning);
+    request.onto = std::move(reading.golfer);
+    if (!golfer_.name().empty()) request.onto->name = golfer_.name();
+    request.typical.reference = golfer_.women() ? Reference::women : Reference::men;
+    return request;
+}
+
+int ProfileLearnCommand::run(std::ostream& out, std::ostream& err) {
+    output_.check();
+    std::vector<ColumnName> columns;
+    for (const std::string& text : columns_) {
+        auto [ours, theirs] = split("--column", text, text.find('='));
+        columns.push_back({std::move(ours), std::move(theirs)});
+    }
+    const LearnRequest learn = request(err);
+    std::vector<NamedLog> logs;
+    for (const std::string& file : logs_) {
+        logs.push_back({file, read_shot_log(file, columns)});
+        for (const std::string& warning : logs.back().log.warnings)
+            err << fmt::format("landwidth: warning: {}: {}\n", file, warning);
+    }
+    const LearntGolfer learnt = learnt_golfer(logs, learn);
+    for (const std::string& warning : learnt.warnings)
+        err << "landwidth: warning: " << warning << '\n';
+    output_.write(profile_text(learnt.golfer), out);
+    const DisplayUnits units = units_ == "metres" ? DisplayUnits::metres : DisplayUnits::yards;
+    const std::string summary = learn_text({learnt, logs, learn.weight, units});
+    (output_.to_file() ? out : err) << summary;
+    if (output_.to_file())
+        err << fmt::format("wrote {}: {} clubs, {} of them learnt\n", output_.file().string(),
+                           learnt.golfer.clubs.size(), learnt.clubs.size());
+    return 0;
+}
+
+}  // namespace landwidth

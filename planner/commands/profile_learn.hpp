@@ -1,0 +1,33 @@
+// landwidth profile learn: a profile from recorded shots.
+#pragma once
+
+#include <filesystem>
+#include <string>
+#include <vector>
+
+#include "golfer-profiles/learnt_golfer.hpp"
+#include "planner/commands/command.hpp"
+#include "planner/commands/golfer_options.hpp"
+#include "planner/commands/output_options.hpp"
+
+namespace landwidth {
+
+class ProfileLearnCommand : public Command {
+  public:
+    void setup(CLI::App& app) override;
+    int run(std::ostream& out, std::ostream& err) override;
+
+  private:
+    LearnRequest request(std::ostream& err) const;
+
+    std::vector<std::string> logs_;
+    std::vector<std::string> columns_;  // carry_yd=Carry
+    std::vector<std::string> kinds_;    // wonder club=hybrid
+    std::vector<std::string> assumed_;
+    std::string onto_;
+    GolferOptions golfer_;
+    std::string units_ = "yards";
+    OutputOptions output_;
+};
+
+}  // namespace landwidth

@@ -1,0 +1,57 @@
+#include "planner/engine/bags/bag_on_hole.hpp"
+
+#include <algorithm>
+
+namespace landwidth {
+
+namespace {
+
+// Clubs this much dearer than the best do not become the best by a change of the bag.
+constexpr double out_of_contention = 0.4;
+
+double total(const AimSearch& search, std::size_t i) {
+    return search.clubs[i].outcome.total(search.replay_cost);
+}
+
+std::size_t best_of(const AimSearch& search) {
+    std::size_t best = 0;
+    for (std::size_t i = 1; i < search.clubs.size(); ++i)
+        if (total(search, i) < total(search, best)) best = i;
+    return best;
+}
+
+}  // namespace
+
+BagOnHole bag_on_hole(HoleStudy& study, const HoleStudy::Options& options) {
+    const AimSearch& search = options.search;
+    const std::size_t best = best_of(search);
+    const ClubShots& shots = *options.contenders[best].shots;
+    const AimedClub& aimed = search.clubs[best];
+    TeeFan& fan = study.fan();
+    const Tally tally = study.mean_tally(shots, aimed.ray);
+    BagOnHole result{.club = aimed.club,
+                     .aim = fan.bearing_of(aimed.ray),
+                     .strokes = aimed.outcome.solved(),
+                     .lies = tally.lies,
+                     .leave_mean_m = tally.leave_mean_m,
+                     .drawn = {}};
+    const auto drawn_strokes = [&](const FanShots& drawn) {
+        return drawn_outcome(fan, drawn, aimed.ray, options.coarse_rays, search.replay_cost).solved();
+    };
+    // Few shots stand for a drawn pattern; what that does to the pattern itself is taken off.
+    const double bias = drawn_strokes(shots.undrawn) - result.strokes;
+    for (const FanShots& drawn : shots.draws)
+        result.drawn.push_back(drawn_strokes(drawn) - bias);
+    return result;
+}
+
+std::vector<std::size_t> clubs_to_try(const HoleStudy::Options& before, const std::vector<std::size_t>& in) {
+    std::vector<std::size_t> clubs = in;
+    const AimSearch& search = before.search;
+    const double limit = total(search, best_of(search)) + out_of_contention;
+    for (std::size_t i = 0; i < search.clubs.size(); ++i)
+        if (total(search, i) <= limit) clubs.push_back(search.clubs[i].club);
+    return clubs;
+}
+
+}  // namespace landwidth

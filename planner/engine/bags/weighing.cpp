@@ -1,0 +1,227 @@
+#include "planner/engine/bags/weighing.hpp"
+
+#include <fmt/format.h>
+#include <tbb/parallel_for.h>
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <memory>
+#include <numeric>
+
+#include "geometry/error.hpp"
+#include "planner/engine/bags/missed_clubs.hpp"
+
+namespace landwidth {
+
+namespace {
+
+constexpr double interval_share = 0.90;
+
+// A bag on every hole of every course: what the studies of it refer to, and what they found.
+struct BagOnCourses {
+    BagOnCourses(Golfer owner, const EngineAssumptions& assumptions, std::size_t holes)
+        : golfer(std::move(owner)),
+          game(golfer, assumptions),
+          studies(holes),
+          options(holes),
+          results(holes) {}
+
+    Golfer golfer;
+    GolferGame game;
+    std::vector<std::unique_ptr<HoleStudy>> studies;
+    std::vector<HoleStudy::Options> options;
+    std::vector<BagOnHole> results;
+};
+
+double share_positive(const std::vector<double>& values) {
+    const auto count = std::ranges::count_if(values, [](double value) { return value > 0.0; });
+    return static_cast<double>(count) / static_cast<double>(values.size());
+}
+
+// Between the two nearest of the sorted values.
+double quantile_of(const std::vector<double>& sorted, double share) {
+    const double place = share * static_cast<double>(sorted.size() - 1);
+    const auto below = static_cast<std::size_t>(place);
+    const std::size_t above = std::min(below + 1, sorted.size() - 1);
+    return sorted[below] + (place - static_cast<double>(below)) * (sorted[above] - sorted[below]);
+}
+
+class Scales {
+  public:
+    Scales(const std::vector<Course>& courses, const Golfer& golfer, const WeighRequest& request)
+        : courses_(courses), golfer_(golfer), request_(request), engine_(request.assumptions.engine) {
+        for (const Course& course : courses)
+            for (const Hole& hole : course.holes)
+                holes_.push_back(&hole);
+        plan_.assumptions = request.assumptions;
+        plan_.local_rule_e5 = request.local_rule_e5;
+        Golfer all = golfer;
+        for (Club& club : all.clubs)
+            club.in_bag = true;
+        shots_ = bag_shots(all, engine_, static_cast<int>(engine_.weigh_draws));
+        today_ = std::make_unique<BagOnCourses>(golfer, engine_, holes_.size());
+        tbb::parallel_for(std::size_t{0}, holes_.size(), [&](std::size_t i) {
+            today_->studies[i] =
+                std::make_unique<HoleStudy>(*holes_[i], today_->golfer, today_->game, shots_, plan_, 0);
+            today_->options[i] = today_->studies[i]->options();
+            today_->results[i] = bag_on_hole(*today_->studies[i], today_->options[i]);
+        });
+    }
+
+    Weighing weighing() {
+        Weighing result{};
+        result.assumptions = request_.assumptions;
+        result.course_strokes = strokes_by_course(today_->results);
+        result.strokes = mean(result.course_strokes);
+        for (const BagChange& change : request_.changes)
+            result.changes.push_back(weighed(change));
+        return result;
+    }
+
+  private:
+    // `from` with the change, and what it makes of every hole.
+    std::unique_ptr<BagOnCourses> changed(const BagOnCourses& from, const BagChange& change) const {
+        auto bag = std::make_unique<BagOnCourses>(with_change(from.golfer, change), engine_, holes_.size());
+        tbb::parallel_for(std::size_t{0}, holes_.size(), [&](std::size_t i) {
+            bag->studies[i] = std::make_unique<HoleStudy>(*from.studies[i], bag->golfer, bag->game, shots_);
+            bag->options[i] = bag->studies[i]->options_among(clubs_to_try(from.options[i], change.in));
+            bag->results[i] = bag_on_hole(*bag->studies[i], bag->options[i]);
+        });
+        return bag;
+    }
+
+    WeighedChange weighed(const BagChange& asked) const {
+        WeighedChange result{};
+        result.change = asked;
+        std::unique_ptr<BagOnCourses> bag = changed(*today_, asked);
+        if (clubs_carried(bag->golfer) > most_clubs) {
+            result.missed = missed(*bag, asked);
+            const BagChange left{{}, {}, {result.missed.front().club}};
+            result.change.out.push_back(result.missed.front().club);
+            bag = changed(*bag, left);
+        }
+        sum_up(*bag, result);
+        return result;
+    }
+
+    // Of the clubs that may be left at home, least missed first.
+    std::vector<MissedClub> missed(BagOnCourses& bag, const BagChange& change) const {
+        std::vector<std::vector<double>> by_hole(holes_.size());
+        tbb::parallel_for(std::size_t{0}, holes_.size(), [&](std::size_t i) {
+            by_hole[i] = missed_on_hole(*bag.studies[i], bag.options[i], bag.golfer);
+        });
+        std::vector<MissedClub> clubs;
+        for (std::size_t club = 0; club < bag.golfer.clubs.size(); ++club) {
+            const bool just_added = std::ranges::find(change.in, club) != change.in.end();
+            if (!is_playable(bag.golfer.clubs[club]) || just_added) continue;
+            double sum = 0.0;
+            for (const std::vector<double>& hole : by_hole)
+                sum += hole[club];
+            clubs.push_back({club, sum / static_cast<double>(courses_.size())});
+        }
+        if (clubs.empty()) throw UsageError("the bag has no club that could be left at home");
+        std::ranges::stable_sort(clubs, {}, &MissedClub::strokes);
+        return clubs;
+    }
+
+    void sum_up(const BagOnCourses& bag, WeighedChange& result) const {
+        const std::size_t draws = today_->results.front().drawn.size();
+        std::vector<double> gains(draws, 0.0);
+        std::map<std::size_t, std::vector<double>> by_club;
+        const auto per_round = 1.0 / static_cast<double>(courses_.size());
+        std::size_t i = 0;
+        for (const Course& course : courses_) {
+            CourseGain& sum = result.courses.emplace_back();
+            for (std::size_t hole = 0; hole < course.holes.size(); ++hole, ++i) {
+                sum.holes.push_back(hole_gain(today_->results[i], bag.results[i]));
+                sum.strokes += bag.results[i].strokes;
+                sum.gain += sum.holes.back().gain;
+                add_drawn(today_->results[i], per_round, gains, by_club);
+                add_drawn(bag.results[i], -per_round, gains, by_club);
+            }
+            result.strokes += per_round * sum.strokes;
+            result.gain += per_round * sum.gain;
+        }
+        result.chance = share_positive(gains);
+        std::ranges::sort(gains);
+        result.low = quantile_of(gains, 0.5 * (1.0 - interval_share));
+        result.high = quantile_of(gains, 0.5 * (1.0 + interval_share));
+        result.settled = std::max(result.chance, 1.0 - result.chance) >= engine_.settled_at;
+        if (!result.settled) result.more = more(result.gain, by_club);
+    }
+
+    std::optional<MoreShots> more(double gain,
+                                  const std::map<std::size_t, std::vector<double>>& by_club) const {
+        std::vector<OpenClub> open;
+        for (const auto& [club, drawn] : by_club)
+            open.push_back({club, golfer_.clubs[club].pattern->shots + engine_.prior.worth_shots, drawn});
+        return more_shots(gain, open, engine_.settled_at, static_cast<int>(engine_.most_more_shots));
+    }
+
+    static HoleGain hole_gain(const BagOnHole& before, const BagOnHole& after) {
+        HoleGain hole{before, after, before.strokes - after.strokes, {}};
+        if (before.drawn == after.drawn) return hole;
+        std::vector<double> gains;
+        for (std::size_t draw = 0; draw < before.drawn.size(); ++draw)
+            gains.push_back(before.drawn[draw] - after.drawn[draw]);
+        hole.chance = share_positive(gains);
+        return hole;
+    }
+
+    static void add_drawn(const BagOnHole& hole, double factor, std::vector<double>& gains,
+                          std::map<std::size_t, std::vector<double>>& by_club) {
+        std::vector<double>& own = by_club[hole.club];
+        own.resize(gains.size(), 0.0);
+        for (std::size_t draw = 0; draw < gains.size(); ++draw) {
+            gains[draw] += factor * hole.drawn[draw];
+            own[draw] += factor * hole.drawn[draw];
+        }
+    }
+
+    std::vector<double> strokes_by_course(const std::vector<BagOnHole>& holes) const {
+        std::vector<double> strokes;
+        std::size_t i = 0;
+        for (const Course& course : courses_) {
+            strokes.push_back(0.0);
+            for (std::size_t hole = 0; hole < course.holes.size(); ++hole, ++i)
+                strokes.back() += holes[i].strokes;
+        }
+        return strokes;
+    }
+
+    static double mean(const std::vector<double>& values) {
+        return std::accumulate(values.begin(), values.end(), 0.0) / static_cast<double>(values.size());
+    }
+
+    const std::vector<Course>& courses_;
+    const Golfer& golfer_;
+    const WeighRequest& request_;
+    const EngineAssumptions& engine_;
+    PlanRequest plan_;
+    std::vector<const Hole*> holes_;  // of all courses, one after the other
+    BagShots shots_;                  // of all clubs of the profile
+    std::unique_ptr<BagOnCourses> today_;
+};
+
+void check(const Golfer& golfer, const BagChange& change) {
+    const Golfer after = with_change(golfer, change);
+    const std::size_t carried = clubs_carried(after);
+    if (std::ranges::none_of(after.clubs, is_playable))
+        throw UsageError(fmt::format("{}: that leaves no club to play with", change.label));
+    const bool may_choose = change.out.empty() && carried == most_clubs + 1;
+    if (carried > most_clubs && !may_choose)
+        throw UsageError(
+            fmt::format("{}: that makes {} clubs; a golfer may carry at most {} (Rules of Golf 4.1b)",
+                        change.label, carried, most_clubs));
+}
+
+}  // namespace
+
+Weighing weigh_bags(const std::vector<Course>& courses, const Golfer& golfer, const WeighRequest& request) {
+    for (const BagChange& change : request.changes)
+        check(golfer, change);
+    return Scales(courses, golfer, request).weighing();
+}
+
+}  // namespace landwidth

@@ -1,0 +1,116 @@
+#include "planner/reports/json_pieces.hpp"
+#include "planner/reports/rounded.hpp"
+#include "planner/reports/weigh_reports.hpp"
+#include "planner/reports/weigh_words.hpp"
+#include "planner/reports/words.hpp"
+
+namespace landwidth {
+
+namespace {
+
+constexpr int share_decimals = 4;
+
+class WeighJson {
+  public:
+    explicit WeighJson(const WeighView& view) : view_(view) {}
+
+    Json json() const {
+        Json courses = Json::array();
+        for (std::size_t i = 0; i < view_.courses.size(); ++i) {
+            const Course& course = view_.courses[i];
+            courses.push_back(
+                {{"name", course.name},
+                 {"source", course.source},
+                 {"attribution", course.attribution},
+                 {"holes", course.holes.size()},
+                 {"expected_strokes", rounded(view_.weighing.course_strokes[i], stroke_decimals)}});
+        }
+        Json changes = Json::array();
+        for (const WeighedChange& change : view_.weighing.changes)
+            changes.push_back(json_change(change));
+        return {{"format", "landwidth-weighing/1"},
+                {"golfer", {{"name", view_.golfer.name}}},
+                {"courses", std::move(courses)},
+                {"expected_strokes", rounded(view_.weighing.strokes, stroke_decimals)},
+                {"changes", std::move(changes)},
+                {"assumptions", json_assumptions(view_.weighing.assumptions)},
+                {"warnings", view_.weighing.warnings},
+                {"cautions", standing_cautions()}};
+    }
+
+  private:
+    const std::string& name(std::size_t club) const { return view_.golfer.clubs.at(club).name; }
+
+    Json names(const std::vector<std::size_t>& clubs) const {
+        Json list = Json::array();
+        for (const std::size_t club : clubs)
+            list.push_back(name(club));
+        return list;
+    }
+
+    Json json_bag(const BagOnHole& bag) const {
+        return {{"club", name(bag.club)},
+                {"expected_strokes", rounded(bag.strokes, stroke_decimals)},
+                {"lies", json_shares(bag.lies)},
+                {"leave_yd", json_yards(bag.leave_mean_m)}};
+    }
+
+    Json json_holes(const WeighedChange& change) const {
+        Json holes = Json::array();
+        for (std::size_t c = 0; c < view_.courses.size(); ++c)
+            for (std::size_t h = 0; h < view_.courses[c].holes.size(); ++h) {
+                const Hole& hole = view_.courses[c].holes[h];
+                const HoleGain& gain = change.courses[c].holes[h];
+                Json one{{"course", c},
+                         {"ref", hole.ref},
+                         {"par", hole.par},
+                         {"length_yd", json_yards(hole.line.length())},
+                         {"saves_strokes", rounded(gain.gain, stroke_decimals)},
+                         {"confidence", json_optional(gain.chance, share_decimals)},
+                         {"before", json_bag(gain.before)},
+                         {"after", json_bag(gain.after)}};
+                if (const std::string why = why_words(gain, DisplayUnits::yards); !why.empty())
+                    one["why"] = why;
+                holes.push_back(std::move(one));
+            }
+        return holes;
+    }
+
+    Json json_change(const WeighedChange& change) const {
+        Json missed = Json::array();
+        for (const MissedClub& club : change.missed)
+            missed.push_back(
+                {{"club", name(club.club)}, {"strokes", rounded(club.strokes, stroke_decimals)}});
+        Json more = nullptr;
+        if (change.more)
+            more = {{"club", name(change.more->club)},
+                    {"shots", change.more->shots},
+                    {"chance_right", rounded(change.more->chance_right, share_decimals)},
+                    {"worth_strokes", rounded(change.more->worth, stroke_decimals)},
+                    {"settles", change.more->settles}};
+        return {
+            {"label", change.change.label},
+            {"in", names(change.change.in)},
+            {"out", names(change.change.out)},
+            {"expected_strokes", rounded(change.strokes, stroke_decimals)},
+            {"saves_strokes", rounded(change.gain, stroke_decimals)},
+            {"interval_90", {rounded(change.low, stroke_decimals), rounded(change.high, stroke_decimals)}},
+            {"confidence", rounded(change.chance, share_decimals)},
+            {"settled", change.settled},
+            {"standing", standing(change)},
+            {"next_step", next_step_words(view_, change)},
+            {"more_shots", std::move(more)},
+            {"missed", std::move(missed)},
+            {"holes", json_holes(change)}};
+    }
+
+    const WeighView& view_;
+};
+
+}  // namespace
+
+std::string weigh_json(const WeighView& view) {
+    return json_text(WeighJson(view).json());
+}
+
+}  // namespace landwidth

@@ -1,0 +1,123 @@
+#include <fmt/format.h>
+
+#include "planner/reports/display_length.hpp"
+#include "planner/reports/text_table.hpp"
+#include "planner/reports/weigh_reports.hpp"
+#include "planner/reports/weigh_words.hpp"
+#include "planner/reports/words.hpp"
+
+namespace landwidth {
+
+namespace {
+
+constexpr auto left = TextTable::Align::left;
+constexpr auto right = TextTable::Align::right;
+
+std::string title(const WeighView& view) {
+    std::string words = "What changes to the bag are worth";
+    if (!view.golfer.name.empty()) words += fmt::format(" to {}", name_text(view.golfer.name));
+    for (std::size_t i = 0; i < view.courses.size(); ++i) {
+        const Course& course = view.courses[i];
+        words += (i == 0 ? ": " : ", ") + name_text(course.name.empty() ? course.source : course.name);
+    }
+    return wrapped(words);
+}
+
+std::string side_by_side(const WeighView& view) {
+    TextTable table({{"change", left, true},
+                     {"strokes", right},
+                     {"saves", right},
+                     {"90 % between", right},
+                     {"helps", right},
+                     {"new club on", right},
+                     {"so it", left}});
+    table.add_row({"the bag of today", fmt::format("{:.2f}", view.weighing.strokes), "", "", "", "", ""});
+    for (const WeighedChange& change : view.weighing.changes) {
+        const int holes = holes_with_new_club(change);
+        table.add_row({change.change.label, fmt::format("{:.2f}", change.strokes), gain_text(change.gain),
+                       fmt::format("{} and {}", gain_text(change.low), gain_text(change.high)),
+                       share_text(change.chance), holes == 1 ? "1 hole" : fmt::format("{} holes", holes),
+                       standing(change) == "open"            ? "is open"
+                       : standing(change) == "no difference" ? "makes no difference"
+                                                             : standing(change)});
+    }
+    return table.text();
+}
+
+std::string holes_of(const WeighView& view, const WeighedChange& change) {
+    const bool several = view.courses.size() > 1;
+    std::vector<TextTable::Column> columns{{"hole", left, true},
+                                           {"par", right},
+                                           {std::string(display_unit(view.units)), right},
+                                           {"today", left, true},
+                                           {"then", left, true},
+                                           {"saves", right},
+                                           {"sure", right},
+                                           {"what the tee shots find", left, true}};
+    if (several) columns.insert(columns.begin(), {"course", left, true});
+    TextTable table(columns);
+    bool any = false;
+    for (std::size_t c = 0; c < view.courses.size(); ++c)
+        for (std::size_t h = 0; h < view.courses[c].holes.size(); ++h) {
+            const Hole& hole = view.courses[c].holes[h];
+            const HoleGain& gain = change.courses[c].holes[h];
+            if (!shows(gain)) continue;
+            any = true;
+            std::string why = why_words(gain, view.units);
+            if (why.empty()) why = "the same tee shot; other shots change";
+            std::vector<std::string> row{hole.ref,
+                                         std::to_string(hole.par),
+                                         length_number(hole.line.length(), view.units),
+                                         view.golfer.clubs.at(gain.before.club).name,
+                                         view.golfer.clubs.at(gain.after.club).name,
+                                         gain_text(gain.gain),
+                                         gain.chance ? share_text(*gain.chance) : "-",
+                                         why};
+            if (several) row.insert(row.begin(), std::to_string(c + 1));
+            table.add_row(row);
+        }
+    return any ? table.text(report_width, 2) : "  No hole is played otherwise.\n";
+}
+
+std::string one_change(const WeighView& view, const WeighedChange& change) {
+    std::string text = wrapped(capitalised(change.change.label));
+    text += wrapped(sureness_words(change), "  ");
+    if (const std::string home = left_at_home_words(view, change); !home.empty()) text += wrapped(home, "  ");
+    text += holes_of(view, change);
+    text += wrapped(next_step_words(view, change), "  ");
+    return text + "\n";
+}
+
+std::string closing(const WeighView& view) {
+    std::string text;
+    if (!view.weighing.warnings.empty()) {
+        text += "Warnings\n";
+        for (const std::string& warning : view.weighing.warnings)
+            text += wrapped(warning, "- ");
+        text += "\n";
+    }
+    text += "Keep in mind\n";
+    for (const std::string& caution : standing_cautions())
+        text += wrapped(caution, "- ");
+    text += "\n";
+    for (const Course& course : view.courses)
+        text += wrapped(fmt::format("Map: {}{}{}", course.source, course.attribution.empty() ? "" : ", ",
+                                    course.attribution));
+    return text;
+}
+
+}  // namespace
+
+std::string weigh_text(const WeighView& view) {
+    std::string text = title(view) + "\n" + side_by_side(view) + "\n";
+    text += wrapped(fmt::format(
+                "Strokes: expected for {}. Saves: strokes saved, + is better. Helps: in how much of what the "
+                "recorded shots leave possible. Sure: the same for one hole.",
+                round_words(view))) +
+            "\n";
+    for (const WeighedChange& change : view.weighing.changes)
+        text += one_change(view, change);
+    return text + closing(view);
+}
+
+}  // namespace landwidth

@@ -1,0 +1,152 @@
+#include "planner/reports/weigh_words.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include "planner/reports/display_length.hpp"
+#include "planner/reports/rounded.hpp"
+#include "planner/reports/words.hpp"
+
+namespace landwidth {
+
+namespace {
+
+constexpr double shown_strokes = 0.005;
+// Less than this either way, a round, is nothing a golfer would notice.
+constexpr double unnoticed_strokes = 0.05;
+constexpr double shown_share = 0.015;
+constexpr double shown_leave_m = 3.0;
+constexpr std::size_t most_reasons = 3;
+
+struct Ground {
+    const char* name;
+    std::array<Lie, 3> lies;
+    std::size_t count;
+};
+
+constexpr std::array grounds{
+    Ground{"fairway", {Lie::fairway, Lie::teeing_area, Lie::green}, 3},
+    Ground{"rough", {Lie::rough}, 1},
+    Ground{"bunker", {Lie::bunker}, 1},
+    Ground{"trees", {Lie::trees}, 1},
+    Ground{"penalty area", {Lie::penalty_red, Lie::penalty_yellow}, 2},
+    Ground{"out of bounds", {Lie::out_of_bounds}, 1},
+};
+
+double share_on(const BagOnHole& hole, const Ground& ground) {
+    double share = 0.0;
+    for (std::size_t i = 0; i < ground.count; ++i)
+        share += hole.lies[index_of(ground.lies[i])];
+    return share;
+}
+
+const std::string& club_name(const WeighView& view, std::size_t club) {
+    return view.golfer.clubs.at(club).name;
+}
+
+}  // namespace
+
+std::string gain_text(double strokes) {
+    const double shown = rounded(strokes, 2);
+    return shown == 0.0 ? "0.00" : fmt::format("{:+.2f}", shown);
+}
+
+std::string standing(const WeighedChange& change) {
+    if (change.low > -unnoticed_strokes && change.high < unnoticed_strokes) return "no difference";
+    if (!change.settled) return "open";
+    return change.chance > 0.5 ? "pays" : "costs strokes";
+}
+
+bool shows(const HoleGain& hole) {
+    return hole.before.club != hole.after.club || std::abs(hole.gain) >= shown_strokes;
+}
+
+int holes_with_new_club(const WeighedChange& change) {
+    int holes = 0;
+    for (const CourseGain& course : change.courses)
+        for (const HoleGain& hole : course.holes)
+            if (std::ranges::find(change.change.in, hole.after.club) != change.change.in.end()) ++holes;
+    return holes;
+}
+
+std::string why_words(const HoleGain& hole, DisplayUnits units) {
+    if (hole.before.club == hole.after.club) return {};
+    struct Reason {
+        double weight;
+        std::string words;
+    };
+    std::vector<Reason> reasons;
+    for (const Ground& ground : grounds) {
+        const double before = share_on(hole.before, ground);
+        const double after = share_on(hole.after, ground);
+        if (std::abs(after - before) < shown_share) continue;
+        // What costs a stroke weighs more than what costs part of one.
+        const bool costs_a_stroke =
+            ground.lies[0] == Lie::penalty_red || ground.lies[0] == Lie::out_of_bounds;
+        reasons.push_back(
+            {std::abs(after - before) * (costs_a_stroke ? 4.0 : 1.0),
+             fmt::format("{} {} instead of {}", ground.name, share_text(after), share_text(before))});
+    }
+    std::ranges::stable_sort(reasons, std::greater<>{}, &Reason::weight);
+    if (reasons.size() > most_reasons) reasons.resize(most_reasons);
+    const double further = hole.after.leave_mean_m - hole.before.leave_mean_m;
+    std::string words;
+    for (const Reason& reason : reasons)
+        words += (words.empty() ? "" : ", ") + reason.words;
+    if (std::abs(further) >= shown_leave_m)
+        words += fmt::format("{}{} {} to go", words.empty() ? "" : ", ",
+                             length_text(std::abs(further), units), further > 0.0 ? "more" : "less");
+    return words.empty() ? "much the same from either club" : words;
+}
+
+std::string sureness_words(const WeighedChange& change) {
+    return fmt::format(
+        "Saves {} strokes a round; 90 % of what the recorded shots leave possible lies between {} and {}, "
+        "and in {} of it "
+        "the change helps.",
+        gain_text(change.gain), gain_text(change.low), gain_text(change.high), share_text(change.chance));
+}
+
+std::string next_step_words(const WeighView& view, const WeighedChange& change) {
+    const std::string verdict = standing(change);
+    if (verdict == "no difference") return "Whichever feels better: the score will not tell them apart.";
+    if (verdict == "pays") return "Worth a trial on the course; the numbers are for it.";
+    if (verdict == "costs strokes") return "Leave the bag as it is; the numbers are against it.";
+    if (!change.more) return "Not settled, and no more shots of one club would settle it.";
+    const MoreShots& more = *change.more;
+    const std::string worth = more.worth < shown_strokes ? "less than 0.01 strokes a round"
+                                                         : fmt::format("{:.2f} strokes a round", more.worth);
+    if (more.settles)
+        return fmt::format(
+            "Not settled: about {} more shots with the {} would raise the chance of choosing the better bag "
+            "to {}. What they "
+            "tell is worth {} on average.",
+            more.shots, name_text(club_name(view, more.club)), share_text(more.chance_right), worth);
+    return fmt::format(
+        "Not settled: even {} more shots with the {} would leave the chance of choosing the better bag at "
+        "{}, and are worth {} "
+        "on average; the two bags are close.",
+        more.shots, name_text(club_name(view, more.club)), share_text(more.chance_right), worth);
+}
+
+std::string left_at_home_words(const WeighView& view, const WeighedChange& change) {
+    if (change.missed.empty()) return {};
+    std::string words = fmt::format(
+        "With 14 clubs in the bag the {} stays at home: it would be missed by {:.2f} strokes a round",
+        name_text(club_name(view, change.missed.front().club)), change.missed.front().strokes);
+    if (change.missed.size() > 1)
+        words += fmt::format(", the {} by {:.2f}", name_text(club_name(view, change.missed[1].club)),
+                             change.missed[1].strokes);
+    return words + ".";
+}
+
+std::string round_words(const WeighView& view) {
+    if (view.courses.size() > 1) return fmt::format("a round, the mean of {} courses", view.courses.size());
+    const std::size_t holes = view.courses.front().holes.size();
+    return holes == 1 ? "the hole" : fmt::format("a round of {} holes", holes);
+}
+
+}  // namespace landwidth

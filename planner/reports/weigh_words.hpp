@@ -1,0 +1,38 @@
+// The sentences that the reports of a comparison of bags share.
+#pragma once
+
+#include <string>
+
+#include "planner/reports/weigh_reports.hpp"
+
+namespace landwidth {
+
+// "+0.38", "-0.02", "0.00": strokes saved.
+std::string gain_text(double strokes);
+
+// What the numbers say of a change, for a column: "pays", "costs strokes", "open", "no difference".
+std::string standing(const WeighedChange& change);
+
+// Holes on which the change shows: another club from the tee, or strokes that can be seen in two decimals.
+bool shows(const HoleGain& hole);
+
+// How many holes of all courses the clubs that come in are hit on from the tee.
+int holes_with_new_club(const WeighedChange& change);
+
+// Why the changed bag plays a hole better or worse: what the balls from the tee find more and less of, and
+// what is left. Empty when the tee shot stays the same.
+std::string why_words(const HoleGain& hole, DisplayUnits units);
+
+// How sure, in one sentence.
+std::string sureness_words(const WeighedChange& change);
+
+// What to do next, in one or two sentences.
+std::string next_step_words(const WeighView& view, const WeighedChange& change);
+
+// What stays at home and how little it is missed; empty where the bag was not full. One sentence.
+std::string left_at_home_words(const WeighView& view, const WeighedChange& change);
+
+// "a round of 18 holes", "a round, the mean of 2 courses".
+std::string round_words(const WeighView& view);
+
+}  // namespace landwidth

@@ -1,0 +1,171 @@
+// A profile from logs: the priors, the bag, what few and many shots do.
+#include "golfer-profiles/learnt_golfer.hpp"
+
+#include <algorithm>
+#include <string>
+
+#include "geometry/units.hpp"
+#include "golfer-profiles/profile_file.hpp"
+#include "golfer-profiles/typical_club.hpp"
+#include "tests/catch.hpp"
+#include "tests/golfer-profiles/log_fixture.hpp"
+
+using namespace landwidth;
+using namespace landwidth::fixture;
+using Catch::Matchers::WithinAbs;
+using Catch::Matchers::WithinRel;
+
+namespace {
+
+constexpr PatternPrior weight{
+    .worth_shots = 10, .carry_differs_share = 0.08, .direction_differs_rad = 0.035, .log_tail_differs = 0.5};
+
+GolferRequest level() {
+    return {.name = "A. Golfer",
+            .handicap_index = 11,
+            .drive_total_yd = {},
+            .reference = Reference::men,
+            .hand = Hand::right};
+}
+
+LearnRequest request() {
+    return {.typical = level(), .onto = {}, .kinds = {}, .weight = weight};
+}
+
+LearntGolfer learnt_from_text(std::string_view text, const LearnRequest& asked = request()) {
+    return learnt_golfer({{"a.csv", log_of(text)}}, asked);
+}
+
+// `shots` shots about a carry, 10 yd either way, 20 yd to either side.
+std::string shots_about(const std::string& club, int carry_yd, int shots) {
+    std::string rows;
+    for (int i = 0; i < shots; ++i)
+        rows += club + "," + std::to_string(carry_yd + (i * 7) % 21 - 10) + "," +
+                std::to_string((i * 11) % 41 - 20) + "\n";
+    return rows;
+}
+
+const std::string header = "club,carry_yd,side_yd\n";
+
+}  // namespace
+
+TEST_CASE("a learnt club replaces its namesake and lengthens the rest of the bag", "[learn]") {
+    const LearntGolfer learnt = learnt_from_text(header + shots_about("driver", 250, 21));
+    const Golfer typical = typical_golfer(level());
+    REQUIRE(learnt.golfer.clubs.size() == typical.clubs.size());
+    const Club& driver = *learnt.golfer.club("driver");
+    REQUIRE(driver.pattern->shots == 21);
+    REQUIRE(driver.learnt_from->shots.size() == 21);
+    REQUIRE_THAT(to_yards(driver.pattern->usual.centre.carry_m), WithinAbs(250, 3));
+    const Club& wood = *learnt.golfer.club("3-wood");
+    REQUIRE(wood.pattern->shots == 0);
+    REQUIRE(wood.pattern->usual.centre.carry_m > typical.club("3-wood")->pattern->usual.centre.carry_m);
+}
+
+TEST_CASE("one shot moves the typical club a little, never far", "[learn]") {
+    const double typical = typical_club(level(), ClubKind::driver, "driver").pattern->usual.centre.carry_m;
+    const LearntGolfer learnt = learnt_from_text(header + "driver,100,0\n");
+    REQUIRE(learnt.clubs.front().prior_scale > 0.9);  // 0.75 to the power of a third
+    REQUIRE(learnt.clubs.front().prior_scale < 1.0);
+    REQUIRE(learnt.golfer.club("driver")->pattern->usual.centre.carry_m > 0.75 * typical);
+    // Three shots tell the length; no golfer is further from the level than the limits.
+    const LearntGolfer long_one = learnt_from_text(header + "driver,330,0\ndriver,330,1\ndriver,330,2\n");
+    REQUIRE_THAT(long_one.clubs.front().prior_scale, WithinRel(1.3, 1e-12));
+}
+
+TEST_CASE("builds and clubs beyond 14 are on trial", "[learn]") {
+    const LearntGolfer learnt = learnt_from_text(
+        "club,build,carry_yd,side_yd\ndriver,,230,1\ndriver,44 in,226,2\ndriving iron,,200,0\n7i,,150,0\n");
+    const Golfer& golfer = learnt.golfer;
+    REQUIRE(golfer.clubs.size() == 16);
+    REQUIRE(std::count_if(golfer.clubs.begin(), golfer.clubs.end(), [](const Club& c) { return c.in_bag; }) ==
+            14);
+    REQUIRE(golfer.club("driver")->in_bag);
+    REQUIRE(!golfer.club("driver, 44 in")->in_bag);
+    REQUIRE(!golfer.club("driving iron")->in_bag);
+    REQUIRE(golfer.club("7-iron")->pattern->shots == 1);
+    REQUIRE(golfer.club("7i") == nullptr);
+    const auto said = [&](const std::string& part) {
+        return std::any_of(learnt.warnings.begin(), learnt.warnings.end(),
+                           [&](const std::string& w) { return contains(w, part); });
+    };
+    REQUIRE(said("\"driver, 44 in\" is on trial"));
+    REQUIRE(said("\"driving iron\" is on trial"));
+    REQUIRE(said("the shots of \"7i\" are taken for \"7-iron\""));
+}
+
+TEST_CASE("shots added to a profile in two goes give what they give in one", "[learn]") {
+    const std::string first = shots_about("driver", 240, 9);
+    const std::string second = shots_about("driver", 247, 8);
+    const LearntGolfer once = learnt_from_text(header + first);
+    LearnRequest again = request();
+    again.onto = once.golfer;
+    const LearntGolfer twice = learnt_from_text(header + second, again);
+    const Club& club = *twice.golfer.club("driver");
+    REQUIRE(club.pattern->shots == 17);
+    REQUIRE(club.learnt_from->prior == once.golfer.club("driver")->learnt_from->prior);
+    REQUIRE(club.learnt_from->shots.size() == 17);
+    REQUIRE(twice.clubs.front().source == PriorSource::own);
+    REQUIRE(twice.clubs.front().earlier_shots == 9);
+    REQUIRE(twice.clubs.front().mishit_chance.size() == 8);
+    REQUIRE(twice.golfer.club("7-iron")->pattern == once.golfer.club("7-iron")->pattern);
+    // The same log a second time would count double.
+    REQUIRE_THROWS_WITH(learnt_from_text(header + first, again),
+                        Catch::Matchers::Contains("has learnt from these shots"));
+}
+
+TEST_CASE("a profile holds what was learnt", "[learn]") {
+    const LearntGolfer learnt =
+        learnt_from_text(header + shots_about("driver", 240, 12) + shots_about("driving iron", 205, 401));
+    const Golfer read = parse_profile(profile_text(learnt.golfer), "me.json").golfer;
+    REQUIRE(read.clubs.size() == learnt.golfer.clubs.size());
+    REQUIRE(read.club("driver")->learnt_from->shots.size() == 12);
+    REQUIRE(!read.club("driving iron")->learnt_from);
+    REQUIRE(read.club("driving iron")->pattern->shots == 401);
+    REQUIRE(!read.club("driving iron")->in_bag);
+}
+
+TEST_CASE("the run is learnt where total and carry are recorded", "[learn]") {
+    const LearntGolfer learnt = learnt_from_text(
+        "club,carry_yd,total_yd,side_yd\ndriver,240,270,0\ndriver,244,270,3\ndriver,238,270,-4\n");
+    REQUIRE_THAT(to_yards(learnt.golfer.club("driver")->pattern->run_m), WithinAbs(30, 1e-9));
+}
+
+TEST_CASE("a left-hander's typical club is the mirror image", "[learn]") {
+    GolferRequest left = level();
+    left.hand = Hand::left;
+    const ShotPattern mirrored = *typical_club(left, ClubKind::mini_driver, "mini").pattern;
+    const ShotPattern plain = *typical_club(level(), ClubKind::mini_driver, "mini").pattern;
+    REQUIRE(mirrored.usual.correlation == -plain.usual.correlation);
+    REQUIRE(mirrored.usual.side_sd_m == plain.usual.side_sd_m);
+}
+
+TEST_CASE("clubs no preset bag has stand between those it has", "[learn]") {
+    const auto carry = [](ClubKind kind, std::string_view name) {
+        return typical_club(level(), kind, name).pattern->usual.centre.carry_m;
+    };
+    const double driver = carry(ClubKind::driver, "driver");
+    const double mini = carry(ClubKind::mini_driver, "mini-driver");
+    const double wood = carry(ClubKind::fairway_wood, "3w");
+    REQUIRE(driver > mini);
+    REQUIRE(mini > wood);
+    REQUIRE(wood > carry(ClubKind::driving_iron, "driving iron"));
+    REQUIRE(carry(ClubKind::fairway_wood, "7w") < carry(ClubKind::fairway_wood, "5w"));
+    REQUIRE(carry(ClubKind::iron, "3i") > carry(ClubKind::iron, "4i"));
+    // As in the bag where the bag has it.
+    REQUIRE(typical_club(level(), ClubKind::iron, "7i").pattern ==
+            typical_golfer(level()).club("7-iron")->pattern);
+    REQUIRE(contains(typical_club(level(), ClubKind::hybrid, "rough club").note, "taken for a 4-hybrid"));
+}
+
+TEST_CASE("scaling keeps directions", "[learn]") {
+    const ShotPattern plain = *typical_club(level(), ClubKind::driver, "driver").pattern;
+    const ShotPattern longer = scaled_pattern(plain, 1.1);
+    REQUIRE_THAT(longer.usual.centre.carry_m / plain.usual.centre.carry_m, WithinRel(1.1, 1e-12));
+    REQUIRE_THAT(longer.usual.side_sd_m / longer.usual.centre.carry_m,
+                 WithinRel(plain.usual.side_sd_m / plain.usual.centre.carry_m, 1e-12));
+    REQUIRE_THAT(longer.mishit->spread.centre.carry_m / plain.mishit->spread.centre.carry_m,
+                 WithinRel(1.1, 1e-12));
+    REQUIRE(longer.mishit->share == plain.mishit->share);
+    REQUIRE(longer.tail_dof == plain.tail_dof);
+}
