@@ -173,6 +173,13 @@ const std::array constants{
              "verdicts by less than this (on other aims: points, or a share of holes) and toss-ups come with "
              "their break-evens",
              assumption},
+
+    Constant{"chart_fairway_from", 60.0, yd, 0.0, 150.0, IN(engine, chart_hole.fairway_from_m),
+             "driver chart: where the fairway begins, from the tee of the longest hole", assumption},
+    Constant{"chart_green_radius", 12.0, yd, 4.0, 30.0, IN(engine, chart_hole.green_radius_m),
+             "driver chart: radius of the round green", assumption},
+    Constant{"chart_trouble_from_edge", 15.0, yd, 0.0, 60.0, IN(engine, chart_hole.trouble_from_edge_m),
+             "driver chart: from the edge of the fairway to the trouble", assumption},
 };
 #undef IN
 

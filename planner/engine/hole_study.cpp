@@ -46,6 +46,21 @@ HoleStudy::HoleStudy(const Hole& hole, const Golfer& golfer, const GolferGame& g
     if (personal_ != nullptr) paths_ = std::make_unique<ScorePaths>(*personal_);
 }
 
+HoleStudy::HoleStudy(const HoleStudy& base, const Hole& hole, const GolferGame& game)
+    : hole_(hole),
+      golfer_(base.golfer_),
+      bag_(base.bag_),
+      assumptions_(base.assumptions_),
+      rules_(base.rules_),
+      aim_(base.aim_),
+      lies_(base.lies_),
+      personal_(base.personal_),
+      field_(base.field_),
+      fan_(made_fan(game)),
+      marks_(hole) {
+    if (personal_ != nullptr) paths_ = std::make_unique<ScorePaths>(*personal_);
+}
+
 HoleStudy::HoleStudy(HoleStudy& base, const Golfer& golfer, const GolferGame& game, const BagShots& bag)
     : hole_(base.hole_),
       golfer_(golfer),

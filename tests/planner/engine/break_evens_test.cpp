@@ -27,7 +27,7 @@ HolePlan planned(const HoleParts& parts, const Golfer& golfer, const Golfer& tod
                  const PlanRequest& request) {
     const EngineAssumptions& assumptions = request.assumptions.engine;
     const GolferGame game(today, assumptions);
-    const BagShots bag = bag_shots(golfer, assumptions);
+    const BagShots bag = bag_shots(golfer, assumptions, 0);
     return plan_hole(invented_hole(parts), golfer, game, bag, request, 0);
 }
 
