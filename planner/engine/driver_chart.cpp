@@ -73,19 +73,19 @@ ChartCell weighed(HoleStudy& study, const Golfer& golfer, double toss_up_below) 
     const std::array contenders{options.contenders[*driver], options.contenders[*control]};
     const std::array aimed{search.clubs[*driver], search.clubs[*control]};
     cell.confidence = confidence_in(study.fan(), contenders, aimed, cell.driver_saves >= 0.0 ? 0 : 1,
-                                    search.replay_cost, options.coarse_rays);
+                                    search.replay_cost, study.coarse_rays());
     const double noise = 2.0 * std::hypot(cell.driver.standard_error, cell.control.standard_error);
     cell.toss_up = std::abs(cell.driver_saves) < noise || cell.confidence < toss_up_below;
     return cell;
 }
 
-std::optional<BreakEven> break_even(const DriverChart& chart, std::size_t length) {
+std::optional<EvenWidth> break_even(const DriverChart& chart, std::size_t length) {
     for (std::size_t wider = chart.widths_m.size() - 1; wider > 0; --wider) {
         const double below = chart.cell(wider - 1, length).driver_saves;
         const double above = chart.cell(wider, length).driver_saves;
         if ((below < 0.0) == (above < 0.0)) continue;
         const double part = below / (below - above);
-        return BreakEven{std::lerp(chart.widths_m[wider - 1], chart.widths_m[wider], part), above >= 0.0};
+        return EvenWidth{std::lerp(chart.widths_m[wider - 1], chart.widths_m[wider], part), above >= 0.0};
     }
     return std::nullopt;
 }

@@ -40,7 +40,7 @@ struct ChartCell {
 };
 
 // Where the verdict turns on the way from narrow to wide.
-struct BreakEven {
+struct EvenWidth {
     double width_m;           // between two widths of the chart
     bool driver_pays_beyond;  // on wider landings; false: the control club does
 };
@@ -52,7 +52,7 @@ struct DriverChart {
     std::vector<int> pars;         // by length
     std::vector<ChartCell> cells;  // by width, then length
     // By length: the last turn of the verdict; none where one side pays at every width of the chart.
-    std::vector<std::optional<BreakEven>> break_evens;
+    std::vector<std::optional<EvenWidth>> break_evens;
     Assumptions assumptions;
     std::vector<std::string> warnings;  // one sentence each
 

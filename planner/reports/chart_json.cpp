@@ -35,7 +35,7 @@ Json json_cells(const ChartView& view) {
 Json json_break_evens(const DriverChart& chart) {
     Json lengths = Json::array();
     for (std::size_t length = 0; length < chart.lengths_m.size(); ++length) {
-        const std::optional<BreakEven>& turn = chart.break_evens[length];
+        const std::optional<EvenWidth>& turn = chart.break_evens[length];
         const bool beyond = turn ? turn->driver_pays_beyond : chart.cell(0, length).driver_saves >= 0.0;
         lengths.push_back({{"length_yd", json_yards(chart.lengths_m[length])},
                            {"par", chart.pars[length]},

@@ -130,7 +130,7 @@ std::string turn_lines(const DriverChart& chart, const Layout& layout) {
         line.clear();
     };
     for (std::size_t i = 0; i < chart.lengths_m.size(); ++i) {
-        const std::optional<BreakEven>& turn = chart.break_evens[i];
+        const std::optional<EvenWidth>& turn = chart.break_evens[i];
         const bool goes_on = i > 0 && turn && chart.break_evens[i - 1] &&
                              turn->driver_pays_beyond == chart.break_evens[i - 1]->driver_pays_beyond;
         if (!goes_on) finish();

@@ -65,7 +65,7 @@ std::optional<TurnRange> turn_range(const DriverChart& chart, bool to_driver) {
     std::optional<TurnRange> range;
     const auto width = [&](std::size_t length) { return chart.break_evens[length]->width_m; };
     for (std::size_t i = 0; i < chart.lengths_m.size(); ++i) {
-        const std::optional<BreakEven>& turn = chart.break_evens[i];
+        const std::optional<EvenWidth>& turn = chart.break_evens[i];
         if (!turn || turn->driver_pays_beyond != to_driver) continue;
         if (!range) range = TurnRange{i, i};
         if (width(i) < width(range->least)) range->least = i;
@@ -161,7 +161,7 @@ std::string pays_words(const ChartView& view, std::size_t length) {
     for (std::size_t width = 0; width < chart.widths_m.size(); ++width)
         either += side_of(chart.cell(width, length)) == ChartSide::either ? 1 : 0;
     if (either == chart.widths_m.size()) return "either club will do";
-    const std::optional<BreakEven>& turn = chart.break_evens.at(length);
+    const std::optional<EvenWidth>& turn = chart.break_evens.at(length);
     if (turn)
         return fmt::format("{} {}", turn->driver_pays_beyond ? "from" : "up to",
                            length_text(turn->width_m, view.units));

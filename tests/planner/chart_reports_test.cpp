@@ -46,7 +46,7 @@ DriverChart small_chart() {
     chart.cells = {cell(-0.10, 0.95, false), cell(-0.31, 1.0, false), cell(-0.05, 0.8, false),
                    cell(0.0, 0.5, true),     cell(-0.21, 1.0, false), cell(-0.04, 0.8, false),
                    cell(0.10, 0.9, false),   cell(-0.11, 0.6, true),  cell(-0.004, 0.7, false)};
-    chart.break_evens = {BreakEven{yd(30), true}, std::nullopt, std::nullopt};
+    chart.break_evens = {EvenWidth{yd(30), true}, std::nullopt, std::nullopt};
     chart.assumptions = default_assumptions();
     chart.warnings = {"2 of 2 clubs are invented"};
     return chart;

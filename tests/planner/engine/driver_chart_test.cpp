@@ -141,7 +141,7 @@ TEST_CASE("a wilder driver needs a wider landing", "[chart]") {
         const DriverChart chart =
             chart_of(with_driver_spread(club_golfer(), factor), ChartTrouble::trees, widths, lengths);
         // The widest turn; the driver pays at every width: 0; at none: beyond the chart.
-        const std::optional<BreakEven>& turn = chart.break_evens[0];
+        const std::optional<EvenWidth>& turn = chart.break_evens[0];
         const double width = turn ? turn->width_m : chart.cell(0, 0).driver_saves >= 0.0 ? 0.0 : 1e3;
         CAPTURE(factor, to_yards(width));
         CHECK(width >= last);
@@ -217,7 +217,7 @@ TEST_CASE("break-evens lie where the difference crosses zero", "[chart]") {
         chart_of(with_driver_spread(club_golfer(), 1.6), ChartTrouble::trees, {16, 40, 64, 88}, {360, 440});
     for (std::size_t length = 0; length < chart.lengths_m.size(); ++length) {
         const auto saves = [&](std::size_t width) { return chart.cell(width, length).driver_saves; };
-        const std::optional<BreakEven>& turn = chart.break_evens[length];
+        const std::optional<EvenWidth>& turn = chart.break_evens[length];
         const bool one_sign = (saves(0) < 0) == (saves(1) < 0) && (saves(1) < 0) == (saves(2) < 0) &&
                               (saves(2) < 0) == (saves(3) < 0);
         CHECK(turn.has_value() != one_sign);
