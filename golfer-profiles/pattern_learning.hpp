@@ -16,6 +16,9 @@ namespace landwidth {
 // std::invalid_argument otherwise. tail_dof > 2.
 Spread fitted_spread(std::span<const ShotOffset> shots, double tail_dof);
 
+// A shot that is more likely a mishit than not is counted as one.
+inline constexpr double taken_for_mishit = 0.5;
+
 struct PatternFit {
     ShotPattern pattern;  // run_m is the prior's; shots is the number learnt from, and the prior's
     std::vector<double> mishit_chance;  // of each shot given: the chance that it was a mishit, in [0, 1]
@@ -25,5 +28,8 @@ struct PatternFit {
 // golfer's own (shots > 0: it then weighs that much more). Any number of shots, none included.
 PatternFit learnt_pattern(std::span<const ShotOffset> shots, const ShotPattern& prior,
                           const PatternPrior& weight);
+
+// Of each shot, the chance that it was a mishit, in [0, 1], the pattern taken for the truth.
+std::vector<double> mishit_chances(const ShotPattern& pattern, std::span<const ShotOffset> shots);
 
 }  // namespace landwidth

@@ -1,0 +1,98 @@
+#include "planner/reports/page_parts.hpp"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+#include "planner/reports/display_length.hpp"
+#include "planner/reports/html_table.hpp"
+#include "planner/reports/html_text.hpp"
+#include "planner/reports/page_style.hpp"
+#include "planner/reports/words.hpp"
+
+namespace landwidth {
+namespace {
+
+std::string side_cell(const Spread& usual, DisplayUnits units) {
+    const double side = usual.centre.side_m;
+    const std::string size = length_number(std::abs(side), units);
+    return fmt::format("{}{}\u00A0±\u00A0{}", size,
+                       size == "0"  ? ""
+                       : side < 0.0 ? " left"
+                                    : " right",
+                       length_number(usual.side_sd_m, units));
+}
+
+std::string map_words(const Course& course) {
+    std::string html = isolated(name_text(course.source, 120));
+    if (!course.attribution.empty())
+        html += fmt::format(". {}", isolated(name_text(course.attribution, 400)));
+    return html;
+}
+
+}  // namespace
+
+std::string page_head(std::string_view title, std::string_view more_style) {
+    return fmt::format(
+        "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n"
+        "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n<title>{}</title>\n"
+        "<style>{}{}</style>\n</head>\n",
+        escaped(title), page_style(), more_style);
+}
+
+std::string list_of_sentences(const std::vector<std::string>& sentences) {
+    std::string html = "<ul>\n";
+    for (const std::string& words : sentences)
+        html += fmt::format("<li>{}</li>\n", sentence(words));
+    return html + "</ul>\n";
+}
+
+std::string cautions_section(const std::vector<std::string>& warnings) {
+    std::string html = "<section class=\"part\">\n<h2>Before you swing</h2>\n";
+    html += list_of_sentences(standing_cautions());
+    if (!warnings.empty()) html += "<h2>Warnings</h2>\n" + list_of_sentences(warnings);
+    return html + "</section>\n";
+}
+
+std::string pattern_table(const std::vector<const Club*>& clubs, DisplayUnits units) {
+    HtmlTable table("", {{"Club"},
+                         {"Carry", true},
+                         {"Side", true},
+                         {"Run", true},
+                         {"Mishits", true},
+                         {"Recorded shots", true}});
+    table.set_caption(
+        fmt::format("± is one standard deviation of the usual shot, from a good lie. Lengths in {}.",
+                    units == DisplayUnits::yards ? "yards" : "metres"));
+    for (const Club* club : clubs) {
+        if (!club->pattern) continue;
+        const ShotPattern& pattern = *club->pattern;
+        table.add_row({isolated(name_text(club->name)),
+                       fmt::format("{}\u00A0±\u00A0{}", length_number(pattern.usual.centre.carry_m, units),
+                                   length_number(pattern.usual.carry_sd_m, units)),
+                       side_cell(pattern.usual, units), length_number(pattern.run_m, units),
+                       pattern.mishit ? sentence(share_text(pattern.mishit->share)) : "none",
+                       pattern.shots == 0 ? "none: typical, not measured" : std::to_string(pattern.shots)});
+    }
+    return table.html();
+}
+
+std::string assumption_table(const Assumptions& assumptions, std::string_view page) {
+    HtmlTable table("assumptions", {{"Name"}, {"Value", true}, {"Unit"}, {"Meaning"}, {"Source"}});
+    for (const AssumptionEntry& entry : list_assumptions(assumptions)) {
+        const std::string changed =
+            entry.overridden ? fmt::format(" (changed for this {})", page) : std::string();
+        table.add_row({escaped(entry.name), fmt::format("{:g}", entry.value), escaped(entry.unit),
+                       escaped(entry.meaning), escaped(entry.source) + changed});
+    }
+    return table.html();
+}
+
+std::string page_footer(const std::vector<const Course*>& courses) {
+    std::string html = "<footer>\n";
+    for (const Course* course : courses)
+        html += fmt::format("<p>Map: {}.</p>\n", map_words(*course));
+    return html + "<p>Made with Landwidth.</p>\n</footer>\n";
+}
+
+}  // namespace landwidth
