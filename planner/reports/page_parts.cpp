@@ -55,12 +55,12 @@ std::string cautions_section(const std::vector<std::string>& warnings) {
 }
 
 std::string pattern_table(const std::vector<const Club*>& clubs, DisplayUnits units) {
-    HtmlTable table("", {{"Club"},
-                         {"Carry", true},
-                         {"Side", true},
-                         {"Run", true},
-                         {"Mishits", true},
-                         {"Recorded shots", true}});
+    HtmlTable table("pattern-list", {{"Club"},
+                                     {"Carry", true},
+                                     {"Side", true},
+                                     {"Run", true},
+                                     {"Mishits", true},
+                                     {"Recorded shots", true}});
     table.set_caption(
         fmt::format("± is one standard deviation of the usual shot, from a good lie. Lengths in {}.",
                     units == DisplayUnits::yards ? "yards" : "metres"));

@@ -3,7 +3,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <numbers>
 #include <stdexcept>
@@ -11,7 +10,7 @@
 #include "golfer-profiles/pattern_learning.hpp"
 #include "planner/reports/display_length.hpp"
 #include "planner/reports/html_text.hpp"
-#include "planner/reports/map_palette.hpp"
+#include "planner/reports/pattern_signs.hpp"
 #include "planner/reports/svg_writing.hpp"
 #include "planner/reports/words.hpp"
 
@@ -31,59 +30,12 @@ constexpr double side_step = 20.0;
 
 constexpr double widest_plot_px = 400.0;
 constexpr double tallest_plot_px = 600.0;
-constexpr double carry_axis_px = 34.0;
-constexpr double side_axis_px = 44.0;
+constexpr double carry_axis_px = 36.0;
+constexpr double side_axis_px = 40.0;
 constexpr double top_px = 16.0;
-constexpr double labels_px = 176.0;
+constexpr double labels_px = 212.0;
 constexpr double label_gap_px = 42.0;
-constexpr double mark_px = 4.6;
 constexpr std::size_t longest_label = 18;
-
-struct Sign {
-    std::string_view ink;
-    std::string_view dashes;
-};
-
-// Dark enough for white paper, apart in lightness and hue for the colour-blind; the order is that of the
-// marks.
-constexpr std::array<Sign, most_pictured> signs{
-    {{best_club_colour, "none"}, {second_club_colour, "7 3"}, {"#9a5a00", "2 2.5"}, {"#1d6b52", "10 3 2 3"}}};
-
-// Circle, square, triangle, diamond: corners in units of mark_px.
-std::vector<Point> mark_outline(std::size_t sign, Point at) {
-    static const std::array<std::vector<Point>, most_pictured> outlines{{
-        {{1.0, 0.0},
-         {0.87, 0.5},
-         {0.5, 0.87},
-         {0.0, 1.0},
-         {-0.5, 0.87},
-         {-0.87, 0.5},
-         {-1.0, 0.0},
-         {-0.87, -0.5},
-         {-0.5, -0.87},
-         {0.0, -1.0},
-         {0.5, -0.87},
-         {0.87, -0.5}},
-        {{-0.9, -0.9}, {0.9, -0.9}, {0.9, 0.9}, {-0.9, 0.9}},
-        {{0.0, -1.2}, {1.1, 0.8}, {-1.1, 0.8}},
-        {{0.0, -1.3}, {1.3, 0.0}, {0.0, 1.3}, {-1.3, 0.0}},
-    }};
-    std::vector<Point> outline;
-    for (const Point corner : outlines.at(sign))
-        outline.push_back(at + mark_px * corner);
-    return outline;
-}
-
-std::string mark(std::size_t sign, Point at, bool mishit) {
-    std::string svg = fmt::format("<path class=\"shot p{}{}\" d=\"{}\"/>\n", sign, mishit ? " missed" : "",
-                                  path_data(mark_outline(sign, at), true));
-    if (!mishit) return svg;
-    const double arm = 1.6 * mark_px;
-    for (const double turn : {1.0, -1.0})
-        svg += fmt::format("<path class=\"cross p{}\" d=\"{}\"/>\n", sign,
-                           path_data({at + Point{-arm, -turn * arm}, at + Point{arm, turn * arm}}, false));
-    return svg;
-}
 
 // What is drawn, in display units: carry up, side to the right.
 struct Frame {
@@ -197,11 +149,17 @@ class Picture {
             if (!is_multiple(side, side_step)) continue;
             const Point at = on_sheet({frame_.near, side});
             const bool on_aim = std::abs(side) < 0.5;
-            svg += text_element(
-                on_aim ? "axis bold" : "axis", {{at.x, at.y + 11.0}, Anchor::middle},
-                on_aim ? "aim" : fmt::format("{:.0f} {}", std::abs(side), side < 0 ? "left" : "right"));
+            svg += text_element(on_aim || bold ? "axis bold" : "axis", {{at.x, at.y + 11.0}, Anchor::middle},
+                                on_aim ? "aim" : fmt::format("{:.0f}", std::abs(side)));
         }
-        return svg;
+        return svg + side_word(frame_.left, "left") + side_word(frame_.right, "right");
+    }
+    // Below the numbers of its side, where that is wide enough.
+    std::string side_word(double end, std::string_view word) const {
+        if (std::abs(end) < side_step) return {};
+        const Point at = on_sheet({frame_.near, end / 2.0});
+        return text_element("axis", {{at.x, at.y + 26.0}, Anchor::middle},
+                            fmt::format("{} {}", display_unit(units_), word));
     }
 
     std::string aim_line() const {
@@ -231,7 +189,7 @@ class Picture {
             const std::vector<ShotOffset>& landed = shots_of(patterns_[i]);
             for (std::size_t shot = 0; shot < landed.size(); ++shot)
                 if (frame_.holds(shown(landed[shot])))
-                    svg += mark(i, on_sheet(shown(landed[shot])), is_mishit(patterns_[i], shot));
+                    svg += pattern_mark(i, on_sheet(shown(landed[shot])), is_mishit(patterns_[i], shot));
         }
         return svg;
     }
@@ -274,7 +232,7 @@ class Picture {
             svg += path_element(
                 fmt::format("tie p{}", label.pattern),
                 path_data({label.tied_to, {edge + 4.0, y - 8.0}, {edge + 10.0, y - 8.0}}, false));
-            svg += mark(label.pattern, {edge + 17.0, y - 8.0}, false);
+            svg += pattern_mark(label.pattern, {edge + 17.0, y - 8.0}, false);
             svg +=
                 text_element(fmt::format("club p{}", label.pattern), {{edge + 26.0, y - 8.0}, Anchor::start},
                              name_text(pattern.club->name, longest_label));
@@ -330,18 +288,11 @@ class Picture {
                                              : fmt::format("{} shots", count);
             if (mishits > 0)
                 words += fmt::format(", {} taken for {}", mishits, mishits == 1 ? "a mishit" : "mishits");
-            html += fmt::format("<li>{}<span>{}: {}</span></li>\n", swatch(i),
+            html += fmt::format("<li>{}<span>{}: {}</span></li>\n", pattern_swatch(i),
                                 isolated(name_text(patterns_[i].club->name)), words);
         }
         return html + "</ul>\n";
     }
-    static std::string swatch(std::size_t sign) {
-        return fmt::format(
-            "<svg class=\"swatch patterns\" width=\"44\" height=\"14\" viewBox=\"0 0 44 14\" "
-            "aria-hidden=\"true\"><path class=\"outer p{}\" d=\"M0 7l28 0\"/>{}</svg>",
-            sign, mark(sign, {37.0, 7.0}, false));
-    }
-
     const std::vector<PicturedPattern>& patterns_;
     DisplayUnits units_;
     Frame frame_;
@@ -353,37 +304,6 @@ class Picture {
 
 std::string pattern_picture(const std::vector<PicturedPattern>& patterns, DisplayUnits units) {
     return Picture(patterns, units).html();
-}
-
-std::string pattern_picture_style() {
-    std::string css = R"css(
-figure.patterns { margin: .6rem 0 1rem; break-inside: avoid; }
-figure.patterns > svg { display: block; width: 100%; max-width: 46rem; max-height: 52rem; }
-svg.patterns text { font: 12px system-ui, sans-serif; fill: #14180f; unicode-bidi: plaintext; }
-svg.patterns text.axis { font-size: 10.5px; fill: #55594f; }
-svg.patterns text.bold { font-weight: 700; fill: #14180f; }
-svg.patterns text.club { font-size: 14px; font-weight: 700; }
-.patterns .ground { fill: #f8f9f4; stroke: #55594f; stroke-width: .8; }
-.patterns .grid { fill: none; stroke: #dcdfd2; stroke-width: .7; }
-.patterns .grid.bold { stroke: #8d9283; stroke-width: 1; }
-.patterns .aim, .patterns .scale { fill: none; stroke: #14180f; stroke-width: 1.3; }
-.patterns .arrow { fill: #14180f; }
-.patterns .outer { fill: none; stroke-width: 2; }
-.patterns .inner { stroke-width: 1.1; fill-opacity: .1; }
-.patterns .tie { fill: none; stroke-width: .8; }
-.patterns .shot { stroke-width: .8; }
-.patterns .cross { fill: none; stroke-width: 1.2; }
-@media print { figure.patterns > svg { max-width: 150mm; max-height: 150mm; } }
-)css";
-    for (std::size_t i = 0; i < signs.size(); ++i)
-        css += fmt::format(
-            ".patterns .outer.p{0},.patterns .inner.p{0}{{stroke:{1};stroke-dasharray:{2}}}\n"
-            ".patterns .inner.p{0}{{fill:{1}}}\n.patterns .tie.p{0},.patterns .cross.p{0}{{stroke:{1}}}\n"
-            ".patterns .shot.p{0}{{fill:{1};stroke:#fff}}\n.patterns "
-            ".shot.missed.p{0}{{fill:#fff;stroke:{1}}}\n"
-            "svg.patterns text.club.p{0}{{fill:{1}}}\n",
-            i, signs[i].ink, signs[i].dashes);
-    return css;
 }
 
 }  // namespace landwidth

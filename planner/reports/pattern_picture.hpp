@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "golfer-profiles/profile.hpp"
+#include "planner/reports/pattern_signs.hpp"
 #include "planner/reports/plan_view.hpp"
 
 namespace landwidth {
@@ -19,15 +20,9 @@ struct PicturedPattern {
     std::vector<double> mishit_chance;  // of each shot of club->learnt_from, if there are any
 };
 
-// More would hide each other: there are so many line patterns and marks.
-inline constexpr std::size_t most_pictured = 4;
-
 // A <figure>: the drawing, then what its signs mean and how many shots stand behind each pattern. A shot far
-// outside of all patterns is not drawn but counted. Throws std::logic_error for no pattern or more than
-// most_pictured.
+// outside of all patterns is not drawn but counted. Its CSS is pattern_picture_style(). Throws
+// std::logic_error for no pattern or more than most_pictured.
 std::string pattern_picture(const std::vector<PicturedPattern>& patterns, DisplayUnits units);
-
-// CSS of the picture, for the page's style sheet.
-std::string pattern_picture_style();
 
 }  // namespace landwidth

@@ -18,11 +18,12 @@ namespace {
 
 constexpr std::string_view weigh_style = R"css(
 .question { font-size: 1.1rem; }
-.changes td:nth-child(4) { min-width: 9.8rem; }
-.changes td:last-child { font-weight: 650; }
+.changes td:nth-child(5) { min-width: 9.8rem; }
+.changes td:nth-child(2) { font-weight: 650; }
 .change { border-top: 2px solid var(--ink); padding-top: .7rem; }
 .todo { border: 2px solid var(--ink); padding: .5rem .8rem; margin: .7rem 0; }
 .todo h3 { margin-bottom: .1rem; }
+.holes bdi { white-space: nowrap; }
 .holes td:last-child { min-width: 13rem; }
 .fold { margin: .7rem .3rem .7rem 0; }
 .fold + label { font-weight: 600; cursor: pointer; }
@@ -37,7 +38,8 @@ constexpr std::string_view weigh_style = R"css(
   .assumptions th, .assumptions td { padding: .08rem .3rem; }
   .changes, .holes { font-size: 8.4pt; }
   .holes td:last-child { min-width: 0; }
-  .change > .opening, .todo { break-inside: avoid; }
+  .change > .opening, .todo, .pattern-list { break-inside: avoid; }
+  .change > .opening { break-after: avoid; }
   .question { font-size: 11pt; }
 }
 )css";
@@ -46,8 +48,9 @@ std::string course_name(const Course& course) {
     return course.name.empty() ? "Unnamed course" : course.name;
 }
 
+// Kept on one line, so cut short.
 std::string club_cell(const WeighView& view, std::size_t club) {
-    return isolated(name_text(view.golfer.clubs.at(club).name));
+    return isolated(name_text(view.golfer.clubs.at(club).name, 18));
 }
 
 std::string hole_word(std::size_t count) {
@@ -70,22 +73,21 @@ std::string page_header(const WeighView& view) {
 
 std::string side_by_side(const WeighView& view) {
     HtmlTable table("changes", {{"Change"},
-                                {"Strokes", true},
+                                {"So it"},
                                 {"Saves", true},
-                                {"90 % between"},
                                 {"How sure"},
-                                {"New club on", true},
-                                {"So it"}});
-    table.add_row({"The bag of today", fmt::format("{:.2f}", view.weighing.strokes), "", "", "", "", ""});
+                                {"90 % between"},
+                                {"Strokes", true},
+                                {"New club on", true}});
+    table.add_row({"The bag of today", "", "", "", "", fmt::format("{:.2f}", view.weighing.strokes), ""});
     const GainScale scale(view.weighing.changes);
     for (const WeighedChange& change : view.weighing.changes) {
         const auto holes = static_cast<std::size_t>(holes_with_new_club(change));
         table.add_row(
-            {isolated(name_text(capitalised(change.change.label), 120)),
-             fmt::format("{:.2f}", change.strokes), gain_text(change.gain),
+            {isolated(name_text(capitalised(change.change.label), 120)), standing_words(change),
+             gain_text(change.gain), sentence(chance_words(change)),
              fmt::format("{}{} and {}", scale.bar(change), gain_text(change.low), gain_text(change.high)),
-             sentence(chance_words(change)), change.change.in.empty() ? "" : hole_word(holes),
-             standing_words(change)});
+             fmt::format("{:.2f}", change.strokes), change.change.in.empty() ? "" : hole_word(holes)});
     }
     return fmt::format(
         "<section class=\"part\">\n<h2>Side by side</h2>\n{}<p class=\"note\">Strokes: expected for {}. "

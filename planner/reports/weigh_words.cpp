@@ -87,7 +87,7 @@ std::string question_words(const WeighView& view) {
                                                           : "What are these changes to the bag worth";
     if (!view.golfer.name.empty()) words += " to " + name_text(view.golfer.name);
     for (std::size_t i = 0; i < view.weighing.changes.size(); ++i)
-        words += (i == 0 ? ": " : ", or ") + name_text(view.weighing.changes[i].change.label, longest_label);
+        words += (i == 0 ? ": " : "; or ") + name_text(view.weighing.changes[i].change.label, longest_label);
     return words + "?";
 }
 

@@ -1,6 +1,7 @@
 // The HTML report: one self-contained, well-formed page that says what the plan says.
 #include <fmt/format.h>
 
+#include <set>
 #include <stdexcept>
 #include <string>
 
