@@ -87,7 +87,7 @@ svg.patterns text.club { font-size: 15px; font-weight: 700; }
 .patterns .tie { fill: none; stroke-width: .8; }
 .patterns .shot { stroke-width: .8; }
 .patterns .cross { fill: none; stroke-width: 1.2; }
-@media print { figure.patterns > svg { max-width: 150mm; max-height: 118mm; } }
+@media print { figure.patterns > svg { max-width: 150mm; max-height: 106mm; } }
 )css";
     for (std::size_t i = 0; i < signs.size(); ++i)
         css += fmt::format(

@@ -19,11 +19,12 @@ namespace {
 constexpr std::string_view weigh_style = R"css(
 .question { font-size: 1.1rem; }
 .changes td:nth-child(5) { min-width: 9.8rem; }
-.changes td:nth-child(2) { font-weight: 650; }
+.changes td:nth-child(2) { font-weight: 650; white-space: nowrap; }
 .change { border-top: 2px solid var(--ink); padding-top: .7rem; }
 .todo { border: 2px solid var(--ink); padding: .5rem .8rem; margin: .7rem 0; }
 .todo h3 { margin-bottom: .1rem; }
 .holes bdi { white-space: nowrap; }
+.holes td:nth-child(2) bdi { white-space: normal; }
 .holes td:last-child { min-width: 13rem; }
 .fold { margin: .7rem .3rem .7rem 0; }
 .fold + label { font-weight: 600; cursor: pointer; }
@@ -36,7 +37,8 @@ constexpr std::string_view weigh_style = R"css(
   .fold { display: none; }
   .assumptions { font-size: 6.6pt; line-height: 1.15; }
   .assumptions th, .assumptions td { padding: .08rem .3rem; }
-  .changes, .holes { font-size: 8.4pt; }
+  .appendix { break-before: page; }
+  .changes, .holes, .pattern-list { font-size: 8.4pt; }
   .holes td:last-child { min-width: 0; }
   .change > .opening, .todo, .pattern-list { break-inside: avoid; }
   .change > .opening { break-after: avoid; }
@@ -100,23 +102,24 @@ std::string side_by_side(const WeighView& view) {
         table.html(), sentence(round_words(view)));
 }
 
-// The clubs that come in, a few at a time, each time over the same others.
+// The clubs that come in, a few at a time, each time over the same others: two of each where there are many
+// of both.
 std::string pictures(const WeighView& view) {
     std::vector<PicturedPattern> coming;
     std::vector<PicturedPattern> others;
     for (const ComparedClub& club : view.weighing.compared)
         (club.comes_in ? coming : others).push_back({&view.golfer.clubs.at(club.club), club.mishit_chance});
-    const std::size_t new_in_one = others.empty() ? most_pictured : most_pictured - 1;
+    const std::size_t new_in_one = most_pictured - std::min(others.size(), most_pictured / 2);
     std::string html;
     std::size_t shown = 0;
-    while (shown < coming.size() || (shown == 0 && html.empty() && !others.empty())) {
+    do {
         std::vector<PicturedPattern> together;
         for (; shown < coming.size() && together.size() < new_in_one; ++shown)
             together.push_back(coming[shown]);
         for (const PicturedPattern& other : others)
             if (together.size() < most_pictured) together.push_back(other);
         html += pattern_picture(together, view.units);
-    }
+    } while (shown < coming.size());
     return html;
 }
 
@@ -214,7 +217,7 @@ std::string on_the_bench() {
 
 // Not <details>: a browser would leave out of print what is folded.
 std::string assumptions(const WeighView& view) {
-    return "<section class=\"part\">\n<input type=\"checkbox\" class=\"fold\" "
+    return "<section class=\"part appendix\">\n<input type=\"checkbox\" class=\"fold\" "
            "id=\"show-assumptions\"/><label "
            "for=\"show-assumptions\">Assumptions</label>\n<div class=\"folded\">\n" +
            assumption_table(view.weighing.assumptions, "comparison") + "</div>\n</section>\n";

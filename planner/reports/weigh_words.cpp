@@ -20,6 +20,8 @@ constexpr double unnoticed_strokes = 0.05;
 constexpr double shown_share = 0.015;
 constexpr double shown_leave_m = 3.0;
 constexpr std::size_t most_reasons = 3;
+// All of some hundred draws may agree; that is still no certainty.
+constexpr double surest = 0.999;
 // Words for chances.
 constexpr double even_chance = 0.55, likely = 0.65, very_likely = 0.85, all_but_certain = 0.97;
 // Of a change, in a sentence that names several.
@@ -79,7 +81,8 @@ std::string chance_words(const WeighedChange& change) {
                       : likelier >= very_likely   ? "very likely"
                       : likelier >= likely        ? "likely"
                                                   : "a little likelier";
-    return fmt::format("{} to {}, {}", how, change.chance > 0.5 ? "help" : "cost", share_text(likelier));
+    return fmt::format("{} to {}, {}", how, change.chance > 0.5 ? "help" : "cost",
+                       share_text(std::min(likelier, surest)));
 }
 
 std::string question_words(const WeighView& view) {
@@ -134,6 +137,8 @@ std::string why_words(const HoleGain& hole, DisplayUnits units) {
 }
 
 std::string sureness_words(const WeighedChange& change) {
+    if (std::max({std::abs(change.gain), std::abs(change.low), std::abs(change.high)}) < shown_strokes)
+        return "Saves nothing and costs nothing: the score is the same with either bag.";
     return fmt::format(
         "Saves {} strokes a round; 90 % of what the recorded shots leave possible lies between {} and {}, "
         "and in {} of it "

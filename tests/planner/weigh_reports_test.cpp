@@ -22,13 +22,20 @@ void require_narrow(const std::string& text) {
     }
 }
 
-std::string on_a_line(std::string text) {
+std::string on_a_line(const std::string& text) {
     std::string joined;
     for (const char c : text) {
         const bool space = c == '\n' || c == ' ';
         if (!space || joined.empty() || joined.back() != ' ') joined += space ? ' ' : c;
     }
     return joined;
+}
+
+std::size_t pictures(const std::string& html) {
+    std::size_t found = 0;
+    for (auto at = html.find("<figure"); at != std::string::npos; at = html.find("<figure", at + 1))
+        ++found;
+    return found;
 }
 
 }  // namespace
@@ -62,6 +69,7 @@ TEST_CASE("the page says what a change saves, how sure, where, and what to do ne
           "11\u00A0yd less to go",
           "1 hole is played as today.",
           "No hole is played otherwise.",
+          "Saves nothing and costs nothing",
           "few shots of the driver, 44 in are recorded",
           "heat, adhesives",
           "weigh_draws",
@@ -114,10 +122,11 @@ TEST_CASE("many new clubs are drawn a few at a time", "[weigh]") {
                               {3, true, {}}, {4, true, {}}, {0, false, {}}};
     const std::string html = weigh_html(made.view());
     check_self_contained(html);
-    std::size_t pictures = 0;
-    for (auto at = html.find("<figure"); at != std::string::npos; at = html.find("<figure", at + 1))
-        ++pictures;
-    CHECK(pictures == 2);
+    CHECK(pictures(html) == 2);
+    made.weighing.compared = {{1, false, {}}, {0, false, {}}};
+    CHECK(pictures(weigh_html(made.view())) == 1);
+    made.weighing.compared = {};
+    CHECK(pictures(weigh_html(made.view())) == 0);
 }
 
 TEST_CASE("the text of a comparison is at most 100 columns wide", "[weigh]") {
@@ -182,5 +191,5 @@ TEST_CASE("chances have words that do not promise", "[weigh]") {
     CHECK(words(0.6) == "a little likelier to help, 60 %");
     CHECK(words(0.5) == "an even chance, 50 % to help");
     CHECK(words(0.3) == "likely to cost, 70 %");
-    CHECK(words(0.0) == "all but certain to cost, 100 %");
+    CHECK(words(0.0) == "all but certain to cost, >99 %");
 }
