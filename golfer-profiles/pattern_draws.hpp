@@ -20,7 +20,7 @@ namespace landwidth {
 // factor.
 //
 // With the shots at hand (Club::learnt_from) the draws are from the posterior given them, under the model
-// that learnt_pattern fits, by Gibbs sampling: about 0.1 ms for each 60 shots and draw. Without, the pattern
+// that learnt_pattern fits, by Gibbs sampling: about 0.05 ms a draw for 60 shots. Without, the pattern
 // is taken for what is known and the draws are from the prior about it; `shots` of the pattern then count
 // beside worth_shots, and tell of the centre what so many shots can.
 std::vector<ShotPattern> drawn_patterns(const Club& club, const PatternPrior& weight, std::uint64_t stream,

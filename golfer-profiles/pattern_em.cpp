@@ -130,7 +130,7 @@ PenalisedFit penalised_fit(const PatternModel& model, std::span<const ShotOffset
         const MixtureState next = maximised(model, shots, e, state);
         const double change = relative_change(state, next);
         state = next;
-        if (change < least_change) break;
+        if (!(change >= least_change)) break;  // not a number: the scale collapsed, see the header
     }
     return {state, log_likelihood(state, shots) + log_prior(model, tail, state)};
 }

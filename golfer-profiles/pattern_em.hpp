@@ -1,4 +1,4 @@
-// Expectation and maximisation for the pattern model at one tail: P. Dempster, N. Laird and D. Rubin, J. R.
+// Expectation and maximisation for the pattern model at one tail: A. Dempster, N. Laird and D. Rubin, J. R.
 // Statist. Soc. B 39, 1977; for the t C. Liu and D. Rubin, Statistica Sinica 5, 1995. Not for use outside of
 // this room.
 #pragma once
@@ -24,7 +24,8 @@ struct PenalisedFit {
 inline constexpr double roughly_settled = 1e-6, settled = 1e-10;
 
 // The best state with the tail given, from `start`. The model may weigh nothing (all zero but the tails); the
-// shots must then spread in the plane.
+// scale of the result is then singular or not a number where so many shots lie on a line that there is no
+// maximum.
 PenalisedFit penalised_fit(const PatternModel& model, std::span<const ShotOffset> shots, std::size_t tail,
                            MixtureState start, double least_change);
 

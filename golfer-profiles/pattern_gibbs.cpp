@@ -20,7 +20,8 @@ namespace {
 constexpr int burn_in = 50;
 constexpr int thinning = 3;
 
-constexpr double largest_share = 0.999;
+// Logarithms of the share and of its rest are taken.
+constexpr double smallest_share = 1e-9, largest_share = 1.0 - 1e-9;
 
 double standard_normal(CounterBits& bits) {
     return boost::random::normal_distribution<double>()(bits);
@@ -50,7 +51,7 @@ Eigen::Matrix2d inverse_wishart(double n, const Eigen::Matrix2d& scatter, Counte
 
 double drawn_share(double mishits, double others, CounterBits& bits) {
     boost::random::beta_distribution<double> beta(mishits + 0.5, others + 0.5);
-    return std::clamp(beta(bits), 1e-9, largest_share);
+    return std::clamp(beta(bits), smallest_share, largest_share);
 }
 
 // What the shots of one part say about its centre and its spread.

@@ -40,6 +40,12 @@ MixtureState moments_of(std::span<const ShotOffset> shots, double tail_dof) {
     return state;
 }
 
+// Also when it is not a number.
+bool is_line(const Eigen::Matrix2d& scale) {
+    constexpr double thin = 1e-12;
+    return !(scale.determinant() > thin * scale(0, 0) * scale(1, 1));
+}
+
 struct TailFit {
     std::size_t tail;
     PenalisedFit fit;
@@ -84,12 +90,12 @@ Spread fitted_spread(std::span<const ShotOffset> shots, double tail_dof) {
     if (!(tail_dof > 2.0)) throw std::invalid_argument("fitted_spread: tail_dof must be more than 2");
     if (shots.size() < 3) throw std::invalid_argument("fitted_spread: at least 3 shots are needed");
     const MixtureState start = moments_of(shots, tail_dof);
-    constexpr double one_line = 1e-12;
-    if (!(start.scale.determinant() > one_line * start.scale(0, 0) * start.scale(1, 1)))
-        throw std::invalid_argument("fitted_spread: the shots lie on one line");
+    if (is_line(start.scale)) throw std::invalid_argument("fitted_spread: the shots lie on one line");
     PatternModel nothing_known;
     nothing_known.tails = {{tail_dof, 0.0}};
     const MixtureState fit = penalised_fit(nothing_known, shots, 0, start, settled).state;
+    if (is_line(fit.scale))
+        throw std::invalid_argument("fitted_spread: too many of the shots lie on one line");
     return spread_of(fit.centre, fit.scale, tail_dof);
 }
 

@@ -10,6 +10,7 @@
 
 #include "geometry/error.hpp"
 #include "planner/commands/build_command.hpp"
+#include "planner/commands/chart_command.hpp"
 #include "planner/commands/command_set.hpp"
 #include "planner/commands/plan_command.hpp"
 #include "planner/commands/profile_command.hpp"
@@ -55,6 +56,8 @@ int run_program(int argc, const char* const* argv) {
                                "what changes to the bag are worth: another club, another build");
     commands.add<BuildCommand>(
         program, "build", "what a change of length, head, shaft or grip does to a club, and what it may do");
+    commands.add<ChartCommand>(
+        program, "chart", "the driver chart: where the driver pays, by landing width and length of the hole");
     try {
         program.parse(argc, argv);
     } catch (const CLI::CallForHelp&) {

@@ -169,6 +169,17 @@ const std::array constants{
     Constant{"most_more_shots", 300.0, count, 1.0, 100000.0, IN(engine, most_more_shots),
              "further shots of one club that are looked at, at most, to settle a change of the bag",
              assumption},
+    Constant{"close_margin", 0.10, strokes, 0.0, 10.0, IN(engine, close_margin),
+             "verdicts by less than this (on other aims: points, or a share of holes) and toss-ups come with "
+             "their break-evens",
+             assumption},
+
+    Constant{"chart_fairway_from", 60.0, yd, 0.0, 150.0, IN(engine, chart_hole.fairway_from_m),
+             "driver chart: where the fairway begins, from the tee of the longest hole", assumption},
+    Constant{"chart_green_radius", 12.0, yd, 4.0, 30.0, IN(engine, chart_hole.green_radius_m),
+             "driver chart: radius of the round green", assumption},
+    Constant{"chart_trouble_from_edge", 15.0, yd, 0.0, 60.0, IN(engine, chart_hole.trouble_from_edge_m),
+             "driver chart: from the edge of the fairway to the trouble", assumption},
 };
 #undef IN
 

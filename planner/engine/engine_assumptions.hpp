@@ -6,6 +6,13 @@
 
 namespace landwidth {
 
+// The hole that a driver chart is made of: see driver_chart.hpp.
+struct ChartHole {
+    double fairway_from_m;  // from the tee of the longest hole to the start of the fairway
+    double green_radius_m;
+    double trouble_from_edge_m;  // from the edge of the fairway to the trouble
+};
+
 struct EngineAssumptions {
     // Run-out as a share of the club's run on fairway, by the lie the ball lands on.
     double run_share_rough;
@@ -72,6 +79,9 @@ struct EngineAssumptions {
     double weigh_draws;
     double settled_at;
     double most_more_shots;
+    // Verdicts by less than this, in the units of the golfer's aim, and toss-ups come with their break-evens.
+    double close_margin;
+    ChartHole chart_hole;
 };
 
 }  // namespace landwidth

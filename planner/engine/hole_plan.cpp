@@ -5,6 +5,7 @@
 #include <limits>
 
 #include "geometry/units.hpp"
+#include "planner/engine/break_even_search.hpp"
 #include "planner/engine/field/cost_sampling.hpp"
 
 namespace landwidth {
@@ -24,6 +25,10 @@ double value_without_choice(const HoleStudy& study, const AimSearch& search, con
     std::ranges::copy_if(search.clubs, std::back_inserter(kept), allowed);
     if (kept.empty()) return std::numeric_limits<double>::quiet_NaN();
     return study.aim_for().value(tee_cost(kept, study.replay_cost()));
+}
+
+bool is_close(const Verdict& verdict, const EngineAssumptions& assumptions) {
+    return verdict.margin && (verdict.toss_up || *verdict.margin < assumptions.close_margin);
 }
 
 }  // namespace
@@ -51,12 +56,22 @@ HolePlan plan_hole(const Hole& hole, const Golfer& golfer, const GolferGame& gam
     Verdict& verdict = plan.verdict;
     verdict.best = 0;
     verdict.confidence = confidence_in(study.fan(), contenders, search.clubs, order.front(),
-                                       search.replay_cost, options.coarse_rays);
+                                       search.replay_cost, study.coarse_rays());
     if (plan.choices.size() > 1) {
         verdict.over = 1;
         verdict.margin = cost(order[1]) - cost(order[0]);
         const double noise = 2.0 * std::hypot(plan.choices[0].standard_error, plan.choices[1].standard_error);
         verdict.toss_up = *verdict.margin < noise || verdict.confidence < assumptions.toss_up_below;
+    }
+    if (is_close(verdict, assumptions)) {
+        const auto rival = [&](std::size_t i) {
+            return Rival{*golfer.clubs[search.clubs[i].club].pattern, contenders[i].range,
+                         search.clubs[i].ray};
+        };
+        // A par 3 is aimed at a green: its landing has no width to speak of.
+        const auto landing = hole.par >= 4 ? plan.choices.front().landing : std::nullopt;
+        plan.break_evens =
+            find_break_evens(study, rival(order[0]), rival(order[1]), *verdict.margin, landing);
     }
     if (hole.par >= 4)
         plan.next = study.next_shots_after(*golfer.clubs[plan.choices[0].club].pattern, plan.choices[0].aim);

@@ -46,6 +46,21 @@ HoleStudy::HoleStudy(const Hole& hole, const Golfer& golfer, const GolferGame& g
     if (personal_ != nullptr) paths_ = std::make_unique<ScorePaths>(*personal_);
 }
 
+HoleStudy::HoleStudy(const HoleStudy& base, const Hole& hole, const GolferGame& game)
+    : hole_(hole),
+      golfer_(base.golfer_),
+      bag_(base.bag_),
+      assumptions_(base.assumptions_),
+      rules_(base.rules_),
+      aim_(base.aim_),
+      lies_(base.lies_),
+      personal_(base.personal_),
+      field_(base.field_),
+      fan_(made_fan(game)),
+      marks_(hole) {
+    if (personal_ != nullptr) paths_ = std::make_unique<ScorePaths>(*personal_);
+}
+
 HoleStudy::HoleStudy(HoleStudy& base, const Golfer& golfer, const GolferGame& game, const BagShots& bag)
     : hole_(base.hole_),
       golfer_(golfer),
@@ -84,6 +99,11 @@ ReplayCost HoleStudy::replay_cost() const {
     return field_->cost(hole_.line.tee(), Lie::teeing_area, 2);
 }
 
+int HoleStudy::coarse_rays() const {
+    return std::max(
+        1, static_cast<int>(std::lround(assumptions_.aim_coarse_step_rad / assumptions_.fan_angle_step_rad)));
+}
+
 HoleStudy::Options HoleStudy::options() {
     return searched(tee_contenders(hole_, golfer_, bag_, *fan_, forward_of(hole_), assumptions_));
 }
@@ -99,10 +119,8 @@ HoleStudy::Options HoleStudy::options_among(std::span<const std::size_t> clubs) 
 }
 
 HoleStudy::Options HoleStudy::searched(std::vector<Contender> contenders) {
-    Options options{std::move(contenders), {}, 1};
-    options.coarse_rays = std::max(
-        1, static_cast<int>(std::lround(assumptions_.aim_coarse_step_rad / assumptions_.fan_angle_step_rad)));
-    options.search = search_aims(*fan_, options.contenders, options.coarse_rays, replay_cost());
+    Options options{std::move(contenders), {}};
+    options.search = search_aims(*fan_, options.contenders, coarse_rays(), replay_cost());
     return options;
 }
 

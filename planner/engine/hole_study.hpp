@@ -23,6 +23,10 @@ class HoleStudy {
     HoleStudy(const Hole& hole, const Golfer& golfer, const GolferGame& game, const BagShots& bag,
               const PlanRequest& request, int strokes_received);
 
+    // The same ground played from another tee: `hole` is that of `base`, which must outlive it, but for where
+    // its line starts; the field is shared. For strokes: on other aims the par of `base` counts.
+    HoleStudy(const HoleStudy& base, const Hole& hole, const GolferGame& game);
+
     // The same hole with another bag, solved from `base`, which must outlive it: `golfer`, `game` and `bag`
     // are of the same profile with other in_bag marks; `bag` may know clubs that are not in the bag. Aim for
     // strokes only.
@@ -32,7 +36,6 @@ class HoleStudy {
     struct Options {
         std::vector<Contender> contenders;
         AimSearch search;
-        int coarse_rays;
     };
     Options options();
     // Of those clubs only the ones given, as far as there is any.
@@ -53,6 +56,10 @@ class HoleStudy {
     std::vector<ScorePaths::Visit> visits_after(const ClubShots& shots, double aim);
 
     Tally mean_tally(const ClubShots& shots, int ray);
+    // The step of the coarse fan of aims.
+    int coarse_rays() const;
+    const Hole& hole() const { return hole_; }
+    const EngineAssumptions& assumptions() const { return assumptions_; }
     const GolferAim& aim_for() const { return aim_; }
     ReplayCost replay_cost() const;
     TeeFan& fan() { return *fan_; }
@@ -73,7 +80,7 @@ class HoleStudy {
     GolferAim aim_;
     std::shared_ptr<const LieRaster> lies_;
     const PersonalField* personal_ = nullptr;  // field_, when it is one
-    std::unique_ptr<StrokesField> field_;
+    std::shared_ptr<const StrokesField> field_;
     std::shared_ptr<TeeFan> fan_;
     AimMarks marks_;
     std::unique_ptr<ScorePaths> paths_;

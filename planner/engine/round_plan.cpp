@@ -1,13 +1,14 @@
 #include "planner/engine/round_plan.hpp"
 
-#include <fmt/format.h>
 #include <tbb/parallel_for.h>
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "geometry/error.hpp"
 #include "planner/engine/hole_plan.hpp"
+#include "planner/engine/preset_patterns.hpp"
 
 namespace landwidth {
 
@@ -30,18 +31,8 @@ bool has_driver(const Golfer& golfer) {
 std::vector<std::string> plan_warnings(const Course& course, const Golfer& golfer,
                                        const PlanRequest& request) {
     std::vector<std::string> warnings;
-    std::size_t presets = 0;
-    std::size_t patterns = 0;
-    for (const Club& club : golfer.clubs)
-        if (is_playable(club)) {
-            ++patterns;
-            presets += club.pattern->shots == 0 ? 1 : 0;
-        }
-    if (presets > 0)
-        warnings.push_back(
-            fmt::format("{} of {} clubs have a preset pattern and no recorded shots; measure them before "
-                        "trusting a small margin",
-                        presets, patterns));
+    if (std::optional<std::string> presets = preset_patterns_warning(golfer))
+        warnings.push_back(*std::move(presets));
     if (!has_driver(golfer))
         warnings.push_back("the bag has no driver, so there is no round with the driver to compare with");
     if (request.local_rule_e5)

@@ -12,6 +12,7 @@
 #include "geometry/landing_width.hpp"
 #include "golfer-profiles/profile.hpp"
 #include "planner/engine/assumptions.hpp"
+#include "planner/engine/break_evens.hpp"
 #include "planner/engine/cost_map.hpp"
 #include "planner/engine/planned_shot.hpp"
 #include "planner/engine/score_distribution.hpp"
@@ -79,6 +80,8 @@ struct Verdict {
 struct HolePlan {
     std::vector<TeeChoice> choices;  // cheapest first, never empty
     Verdict verdict;
+    // Against verdict.over; for a toss-up, or a margin below the assumption close_margin.
+    std::optional<BreakEvens> break_evens;
     // After the verdict's tee shot came to rest where it usually does, to the green; empty on a par 3 and
     // with the published field.
     std::vector<PlannedShot> next;

@@ -87,7 +87,7 @@ int TeeFan::ray_near(double bearing) const {
     return static_cast<int>(std::lround(turn / angle_step_));
 }
 
-const TeeFan::Ray& TeeFan::ray_for(const FanShots& shots, const FanShots::OnRay& group, int aim_ray) {
+TeeFan::Ray& TeeFan::ray_for(const FanShots& shots, const FanShots::OnRay& group, int aim_ray) {
     const int turned = (aim_ray + group.ray) % rays_;
     Ray& ray = fan_[static_cast<std::size_t>(turned < 0 ? turned + rays_ : turned)];
     if (ray.cells.empty())
@@ -135,7 +135,7 @@ void TeeFan::extend_ray(Ray& ray, Point direction, int rows) const {
         if (is_penalty_area(ray.run_lie)) ray.penalty_runs.push_back(penalty_run(ray, row, direction));
     };
     for (int row = made; row < rows; ++row) {
-        const Point place = tee_ + (row + 0.5 - double{ray.phase}) * row_step_ * direction;
+        const Point place = place_on(ray, row, direction);
         const Lie lie = ground_.lies.at(place);
         if (lie != ray.run_lie) {
             end_run(row);
@@ -184,6 +184,11 @@ bool TeeFan::apply(const PenaltyRun& run, Ray& ray) const {
     return changed;
 }
 
+const TeeFan::PenaltyRun& TeeFan::run_of(const Ray& ray, int row) {
+    return *std::ranges::find_if(ray.penalty_runs,
+                                 [&](const PenaltyRun& r) { return row >= r.from && row < r.to; });
+}
+
 bool TeeFan::settle(double replay_cost) {
     replay_cost_ = replay_cost;
     bool changed = false;
@@ -195,10 +200,15 @@ bool TeeFan::settle(double replay_cost) {
 
 template <class Visit>
 void TeeFan::follow(const Ray& ray, const FanShots& shots, const FanShots::Shot& shot, Visit&& visit) const {
-    const Cell* cells = ray.cells.data();
-    const int last = static_cast<int>(ray.cells.size()) - 1;
-    const int landing = std::min(static_cast<int>(shot.row + ray.phase), last);
-    const Cell& landed = cells[landing];
+    const auto landing = static_cast<std::size_t>(landing_row(ray, shot));
+    follow(ray, shots, shot, ray.cells[landing].lie, std::forward<Visit>(visit));
+}
+
+template <class Visit>
+void TeeFan::follow(const Ray& ray, const FanShots& shots, const FanShots::Shot& shot, Lie landed_on,
+                    Visit&& visit) const {
+    const int landing = landing_row(ray, shot);
+    const Cell& landed = ray.cells[static_cast<std::size_t>(landing)];
     float flying = 1.0F;
     if (landed.woods != no_woods) {
         const double carry = double{shot.row} * row_step_;
@@ -211,9 +221,9 @@ void TeeFan::follow(const Ray& ray, const FanShots& shots, const FanShots::Shot&
             if (stopped > 0.0F) visit(woods, stopped);
         };
         if (ray.first_woods < landing && ray.first_woods * row_step_ <= reach) stop(ray.first_woods);
-        if (landed.lie != Lie::trees && carry - landed.woods * row_step_ <= reach) stop(landed.woods);
+        if (landed_on != Lie::trees && carry - landed.woods * row_step_ <= reach) stop(landed.woods);
     }
-    const int rolled = static_cast<int>(shot.row + ray.phase + shots.run_rows[index_of(landed.lie)]);
+    const int rolled = static_cast<int>(shot.row + ray.phase + shots.run_rows[index_of(landed_on)]);
     visit(std::min(rolled, int{landed.stop}), flying);
 }
 
@@ -227,6 +237,47 @@ Outcome TeeFan::outcome(const FanShots& shots, int aim_ray) {
                 const Cell& cell = ray.cells[static_cast<std::size_t>(row)];
                 const double weight = double{shot.weight} * double{share};
                 sum.cost += weight * double{cell.cost};
+                sum.replay += weight * double{cell.replay};
+            });
+        }
+    }
+    return sum;
+}
+
+MovingFairway::Turn TeeFan::turn_on(const Ray& ray, int row, Point direction,
+                                    const MovingFairway& fairway) const {
+    const Cell& cell = ray.cells[static_cast<std::size_t>(row)];
+    if (!is_penalty_area(cell.lie)) return fairway.turn_at(place_on(ray, row, direction), cell.lie, 1);
+    if (cell.replay > 0.0F) return {MovingFairway::never, 0.0F};
+    const Drop& drop = *run_of(ray, row).drop;
+    return fairway.turn_at(drop.place, drop.lie, 2);
+}
+
+Outcome TeeFan::outcome_with_edges_moved(const FanShots& shots, int aim_ray, const MovingFairway& fairway,
+                                         float move_m) {
+    constexpr float not_yet = std::numeric_limits<float>::quiet_NaN();
+    Outcome sum;
+    for (const FanShots::OnRay& group : shots.rays) {
+        Ray& ray = ray_for(shots, group, aim_ray);
+        if (ray.turns.size() < ray.cells.size()) ray.turns.resize(ray.cells.size(), {not_yet, 0.0F});
+        const Point direction = along_bearing(bearing_of(aim_ray + group.ray));
+        const auto turn_at = [&](int row) {
+            MovingFairway::Turn& turn = ray.turns[static_cast<std::size_t>(row)];
+            if (std::isnan(turn.at_m)) turn = turn_on(ray, row, direction, fairway);
+            return turn;
+        };
+        for (std::uint32_t i = group.first; i < group.end; ++i) {
+            const FanShots::Shot& shot = shots.shots[i];
+            const int landing = landing_row(ray, shot);
+            Lie landed_on = ray.cells[static_cast<std::size_t>(landing)].lie;
+            if (!is_penalty_area(landed_on) && turn_at(landing).is_past(move_m))
+                landed_on = landed_on == Lie::fairway ? Lie::rough : Lie::fairway;
+            follow(ray, shots, shot, landed_on, [&](int row, float share) {
+                const Cell& cell = ray.cells[static_cast<std::size_t>(row)];
+                const double weight = double{shot.weight} * double{share};
+                const MovingFairway::Turn turn = turn_at(row);
+                sum.cost += weight * double{turn.is_past(move_m) ? turn.cost : cell.cost};
+                // Nobody goes back to the tee from a place that turns.
                 sum.replay += weight * double{cell.replay};
             });
         }
@@ -276,17 +327,16 @@ std::vector<NextPlace> TeeFan::next_places(const FanShots& shots, int aim_ray) {
     for (const FanShots::OnRay& group : shots.rays) {
         const Ray& ray = ray_for(shots, group, aim_ray);
         const Point direction = along_bearing(bearing_of(aim_ray + group.ray));
-        const auto place_of = [&](int row) {
-            return tee_ + (row + 0.5 - double{ray.phase}) * row_step_ * direction;
-        };
+        const auto place_of = [&](int row) { return place_on(ray, row, direction); };
         const auto rest = [&](int row, double weight) {
             const Cell& cell = ray.cells[static_cast<std::size_t>(row)];
             const double replay = double{cell.replay};
             add(tee_, Lie::teeing_area, 2, weight * replay);
             if (is_penalty_area(cell.lie)) {
-                const auto run = std::ranges::find_if(
-                    ray.penalty_runs, [&](const PenaltyRun& r) { return row >= r.from && row < r.to; });
-                if (replay < 1.0) add(run->drop->place, run->drop->lie, 2, weight);
+                if (replay < 1.0) {
+                    const Drop& drop = *run_of(ray, row).drop;
+                    add(drop.place, drop.lie, 2, weight);
+                }
                 return;
             }
             const double out = cell.lie == Lie::out_of_bounds ? 1.0

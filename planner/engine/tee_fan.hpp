@@ -10,6 +10,7 @@
 // end of a ball's carry may stop it: flight_clearance.hpp.
 #pragma once
 
+#include <algorithm>
 #include <array>
 #include <cstdint>
 #include <optional>
@@ -17,6 +18,7 @@
 
 #include "planner/engine/engine_assumptions.hpp"
 #include "planner/engine/field/flight_clearance.hpp"
+#include "planner/engine/moving_fairway.hpp"
 #include "planner/engine/pattern_quadrature.hpp"
 #include "planner/engine/relief.hpp"
 
@@ -82,6 +84,11 @@ class TeeFan {
     int ray_near(double bearing) const;
 
     Outcome outcome(const FanShots& shots, int aim_ray);
+    // The same with the fairway's edges moved out (in: negative) by move_m. A ball dropped out of a penalty
+    // area is dropped where it is today, on what that place turns into; under Model Local Rule E-5 it still
+    // finds today's fairway. `fairway` is the same at every call.
+    Outcome outcome_with_edges_moved(const FanShots& shots, int aim_ray, const MovingFairway& fairway,
+                                     float move_m);
     Tally tally(const FanShots& shots, int aim_ray);
     // Where the next stroke of every ball is played, relief taken; one entry a ball, shares add to 1.
     std::vector<NextPlace> next_places(const FanShots& shots, int aim_ray);
@@ -110,6 +117,9 @@ class TeeFan {
         std::vector<Cell> cells;  // cell i: from i - phase to i + 1 - phase steps from the tee
         float phase = 0.0F;
         std::vector<PenaltyRun> penalty_runs;
+        // By row, worked out where balls come down or rest (in a penalty area: of the place of the drop);
+        // at_m is NaN before that.
+        std::vector<MovingFairway::Turn> turns;
         // Where the last cell made leaves off: the stretch of one lie it belongs to.
         Point last_in_bounds;
         std::uint16_t first_woods = no_woods;  // row
@@ -118,12 +128,25 @@ class TeeFan {
     };
 
     // The ray with at least the cells that these shots can reach.
-    const Ray& ray_for(const FanShots& shots, const FanShots::OnRay& group, int aim_ray);
+    Ray& ray_for(const FanShots& shots, const FanShots::OnRay& group, int aim_ray);
     void extend_ray(Ray& ray, Point direction, int rows) const;
     Cell ball_at_rest(Point place, Point last_in_bounds, Lie lie) const;
     PenaltyRun penalty_run(const Ray& ray, int to, Point direction) const;
     bool apply(const PenaltyRun& run, Ray& ray) const;
+    // The run that a row in a penalty area belongs to.
+    static const PenaltyRun& run_of(const Ray& ray, int row);
+    MovingFairway::Turn turn_on(const Ray& ray, int row, Point direction, const MovingFairway& fairway) const;
+    Point place_on(const Ray& ray, int row, Point direction) const {
+        return tee_ + (row + 0.5 - double{ray.phase}) * row_step_ * direction;
+    }
+    static int landing_row(const Ray& ray, const FanShots::Shot& shot) {
+        return std::min(static_cast<int>(shot.row + ray.phase), static_cast<int>(ray.cells.size()) - 1);
+    }
     // Calls visit(row where it rests, share of it) for a ball: once, or more often where woods may stop it.
+    // `landed_on`: the lie of its landing row.
+    template <class Visit>
+    void follow(const Ray& ray, const FanShots& shots, const FanShots::Shot& shot, Lie landed_on,
+                Visit&& visit) const;
     template <class Visit>
     void follow(const Ray& ray, const FanShots& shots, const FanShots::Shot& shot, Visit&& visit) const;
 

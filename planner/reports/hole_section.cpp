@@ -5,6 +5,7 @@
 #include <cstdlib>
 #include <vector>
 
+#include "planner/reports/break_even_words.hpp"
 #include "planner/reports/display_length.hpp"
 #include "planner/reports/hole_map.hpp"
 #include "planner/reports/html_table.hpp"
@@ -134,6 +135,14 @@ std::string paragraph(std::string_view css_class, const std::string& words) {
                          : fmt::format("<p class=\"{}\">{}</p>\n", css_class, sentence(words));
 }
 
+std::string flips(const PlanView& view, std::size_t index) {
+    const std::string words = break_even_words(view, index);
+    if (words.empty()) return {};
+    return paragraph("flips", capitalised(words) +
+                                  "; each moved alone, for the tee shot. The side spread is a standard "
+                                  "deviation.");
+}
+
 }  // namespace
 
 std::string hole_section(const PlanView& view, std::size_t index) {
@@ -144,13 +153,13 @@ std::string hole_section(const PlanView& view, std::size_t index) {
     return fmt::format(
         "<section class=\"hole\" id=\"{0}\" aria-labelledby=\"{0}-h\">\n{1}\n<div>\n"
         "<h2 id=\"{0}-h\">Hole {2}{3}</h2>\n<p "
-        "class=\"facts\">{4}</p>\n{5}{6}{7}{8}{9}{10}{11}</div>\n</section>\n",
+        "class=\"facts\">{4}</p>\n{5}{6}{7}{8}{9}{10}{11}{12}</div>\n</section>\n",
         id, figure(map, id), isolated(name_text(hole.ref, 20)), name,
         sentence(facts(view, hole, view.plan.holes.at(index))),
         paragraph("verdict", verdict_words(view, index)),
         hole.par == 3 ? std::string() : paragraph("why", why_not_driver_words(view, index)),
-        paragraph("sure", certainty_words(view.plan.holes.at(index))), choices_table(view, index),
-        ahead(view, index), cautions(view, index), map.legend);
+        paragraph("sure", certainty_words(view.plan.holes.at(index))), flips(view, index),
+        choices_table(view, index), ahead(view, index), cautions(view, index), map.legend);
 }
 
 }  // namespace landwidth

@@ -40,17 +40,21 @@ std::string page_head(std::string_view title, std::string_view more_style) {
         escaped(title), page_style(), more_style);
 }
 
-std::string list_of_sentences(const std::vector<std::string>& sentences) {
+std::string bullet_list(const std::vector<std::string>& sentences) {
     std::string html = "<ul>\n";
     for (const std::string& words : sentences)
         html += fmt::format("<li>{}</li>\n", sentence(words));
     return html + "</ul>\n";
 }
 
+std::string details(std::string_view summary, const std::string& inside) {
+    return fmt::format("<details>\n<summary>{}</summary>\n{}</details>\n", summary, inside);
+}
+
 std::string cautions_section(const std::vector<std::string>& warnings) {
     std::string html = "<section class=\"part\">\n<h2>Before you swing</h2>\n";
-    html += list_of_sentences(standing_cautions());
-    if (!warnings.empty()) html += "<h2>Warnings</h2>\n" + list_of_sentences(warnings);
+    html += bullet_list(standing_cautions());
+    if (!warnings.empty()) html += "<h2>Warnings</h2>\n" + bullet_list(warnings);
     return html + "</section>\n";
 }
 
@@ -77,13 +81,19 @@ std::string pattern_table(const std::vector<const Club*>& clubs, DisplayUnits un
     return table.html();
 }
 
-std::string assumption_table(const Assumptions& assumptions, std::string_view page) {
+std::string patterns_details(const Golfer& golfer, DisplayUnits units) {
+    std::vector<const Club*> clubs;
+    for (const Club& club : golfer.clubs)
+        clubs.push_back(&club);
+    return details("The shot patterns behind it", pattern_table(clubs, units));
+}
+
+std::string assumptions_table(const Assumptions& assumptions) {
     HtmlTable table("assumptions", {{"Name"}, {"Value", true}, {"Unit"}, {"Meaning"}, {"Source"}});
     for (const AssumptionEntry& entry : list_assumptions(assumptions)) {
-        const std::string changed =
-            entry.overridden ? fmt::format(" (changed for this {})", page) : std::string();
         table.add_row({escaped(entry.name), fmt::format("{:g}", entry.value), escaped(entry.unit),
-                       escaped(entry.meaning), escaped(entry.source) + changed});
+                       escaped(entry.meaning),
+                       escaped(entry.source) + (entry.overridden ? " (changed)" : "")});
     }
     return table.html();
 }

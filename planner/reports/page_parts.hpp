@@ -1,4 +1,4 @@
-// The parts that every HTML page of the program has in common.
+// Parts that the HTML pages share; each returns HTML.
 #pragma once
 
 #include <string>
@@ -10,23 +10,31 @@
 
 namespace landwidth {
 
-// From the doctype to </head>; `more_style` is CSS beside page_style(), without '<' and '&'.
-std::string page_head(std::string_view title, std::string_view more_style);
+// From the doctype to </head>; `title` is escaped here, `more_style` is CSS beside page_style(), without '<'
+// and '&'.
+std::string page_head(std::string_view title, std::string_view more_style = "");
 
-// An unordered list, one sentence an item.
-std::string list_of_sentences(const std::vector<std::string>& sentences);
+// A bullet a sentence; the words are escaped here.
+std::string bullet_list(const std::vector<std::string>& sentences);
 
-// The standing cautions, and warnings where there are some.
+// Folded away until it is asked for, and left out of print; `summary` is plain text without markup, `inside`
+// HTML.
+std::string details(std::string_view summary, const std::string& inside);
+
+// The standing cautions, and the warnings where there are some.
 std::string cautions_section(const std::vector<std::string>& warnings);
 
 // Club by club: carry and side with one standard deviation of the usual shot, run, mishits, shots behind it.
 // Clubs without a pattern are left out.
 std::string pattern_table(const std::vector<const Club*>& clubs, DisplayUnits units);
 
-// Every assumption; a changed one says so: "changed for this plan" where `page` is "plan".
-std::string assumption_table(const Assumptions& assumptions, std::string_view page);
+// All of the golfer's clubs in a pattern_table, folded away.
+std::string patterns_details(const Golfer& golfer, DisplayUnits units);
 
-// Source and attribution of every map.
+// Every assumption with its value and source.
+std::string assumptions_table(const Assumptions& assumptions);
+
+// Source and attribution of every map; none for a page without a map.
 std::string page_footer(const std::vector<const Course*>& courses);
 
 }  // namespace landwidth

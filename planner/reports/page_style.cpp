@@ -33,6 +33,9 @@ thead .n { white-space: normal; }
 .round td:nth-child(6) { white-space: nowrap; }
 .chosen th { color: var(--mark); }
 .tossup { font-style: italic; }
+.chart-cells { font-size: .7rem; }
+.chart-cells th, .chart-cells td { padding: .14rem .22rem; }
+.chart-cells td { white-space: nowrap; }
 a { color: inherit; }
 
 .hole { display: grid; grid-template-columns: auto minmax(0, 1fr); gap: 0 1.6rem; align-items: start;
@@ -153,6 +156,7 @@ footer { margin-top: 2rem; border-top: 1px solid var(--ink); padding-top: .6rem;
   .caution { font-size: 8.4pt; margin: .2rem 0; }
   .hole p { margin: .25rem 0; }
   .round { font-size: 8.2pt; }
+  .chart-cells { font-size: 6pt; }
   .round td:nth-child(6) { width: auto; }
   .round td, .round th { padding: .12rem .3rem; }
   tr, li, p, h2, h3 { break-inside: avoid; }

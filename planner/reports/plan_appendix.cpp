@@ -12,10 +12,6 @@
 namespace landwidth {
 namespace {
 
-std::string details(std::string_view summary, const std::string& inside) {
-    return fmt::format("<details>\n<summary>{}</summary>\n{}</details>\n", summary, inside);
-}
-
 std::string findings_table(const std::vector<Finding>& findings, bool notes) {
     HtmlTable table("", {{"Weight"}, {"Hole"}, {"What the map has"}, {"What to do"}, {"Feature"}});
     for (const Finding& finding : findings) {
@@ -41,25 +37,18 @@ std::string findings(const PlanView& view) {
                    findings_table(all, true));
 }
 
-std::string patterns(const PlanView& view) {
-    std::vector<const Club*> clubs;
-    for (const Club& club : view.golfer.clubs)
-        clubs.push_back(&club);
-    return details("The shot patterns behind the plan", pattern_table(clubs, view.units));
-}
-
 std::string assumptions(const PlanView& view) {
     const char* field = view.plan.field == FieldKind::published
                             ? "the published tour table by lie and distance, adjusted to the handicap"
                             : "valued for this golfer's own clubs, shot by shot to the hole";
     return details("Assumptions", fmt::format("<p>Strokes from where the ball lies: {}.</p>\n{}", field,
-                                              assumption_table(view.plan.assumptions, "plan")));
+                                              assumptions_table(view.plan.assumptions)));
 }
 
 }  // namespace
 
 std::string plan_appendix(const PlanView& view) {
-    return findings(view) + patterns(view) + assumptions(view);
+    return findings(view) + patterns_details(view.golfer, view.units) + assumptions(view);
 }
 
 }  // namespace landwidth

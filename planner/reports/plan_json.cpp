@@ -59,6 +59,28 @@ void add_margin(Json& json, AimFor aim, const std::optional<double>& margin) {
     if (aim == AimFor::par_or_better) json["margin_share"] = value;
 }
 
+// Today's values stand beside those at which the verdict flips; null is what does not flip within the range
+// searched, or is not known today.
+Json json_break_evens(const std::optional<BreakEvens>& found, const Json& over) {
+    if (!found) return nullptr;
+    const auto flip = [](const std::optional<BreakEven>& value) -> Json {
+        if (!value || !value->flips_at_m) return nullptr;
+        return json_yards(*value->flips_at_m);
+    };
+    Json landing_today = nullptr;
+    if (found->landing_width) landing_today = json_yards(found->landing_width->today_m);
+    return {
+        {"over", over},
+        {"landing_width_yd", flip(found->landing_width)},
+        {"side_sd_yd", flip(found->side_sd)},
+        {"carry_yd", flip(found->carry)},
+        {"today",
+         {{"landing_width_yd", landing_today},
+          {"side_sd_yd", json_yards(found->side_sd.today_m)},
+          {"carry_yd", json_yards(found->carry.today_m)}}},
+    };
+}
+
 Json json_verdict(const PlanView& view, const Hole& hole, const HolePlan& plan) {
     const TeeChoice& best = plan.choices.at(plan.verdict.best);
     Json over = nullptr;
@@ -76,6 +98,7 @@ Json json_verdict(const PlanView& view, const Hole& hole, const HolePlan& plan) 
     json["over"] = over;
     json["confidence"] = rounded(plan.verdict.confidence, 4);
     json["toss_up"] = plan.verdict.toss_up;
+    json["break_evens"] = json_break_evens(plan.break_evens, over);
     return json;
 }
 

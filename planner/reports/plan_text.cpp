@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "planner/reports/break_even_words.hpp"
 #include "planner/reports/display_length.hpp"
 #include "planner/reports/next_shot_words.hpp"
 #include "planner/reports/plan_reports.hpp"
@@ -129,6 +130,12 @@ std::string key(const PlanView& view) {
     if (std::any_of(plans.begin(), plans.end(), [](const HolePlan& plan) { return plan.verdict.toss_up; })) {
         text += "Toss-up: the difference is within the noise; either club will do.\n";
     }
+    if (std::any_of(plans.begin(), plans.end(),
+                    [](const HolePlan& plan) { return plan.break_evens.has_value(); })) {
+        text += wrapped(
+            "Flips: what makes the next best club as good off this tee, moved alone. The side spread is a "
+            "standard deviation.");
+    }
     const auto& holes = view.course.holes;
     if (std::any_of(holes.begin(), holes.end(), [](const Hole& hole) { return hole.par_inferred; })) {
         text += "Par with a ?: not on the map, inferred from the length.\n";
@@ -205,6 +212,9 @@ std::string hole_by_hole(const PlanView& view) {
                         ref + std::string(ref_width + 2 - std::min(display_width(ref), ref_width), ' '));
         if (const std::string next = one_after_another(next_shot_words(view, i)); !next.empty()) {
             text += wrapped(next, std::string(ref_width + 2, ' '));
+        }
+        if (const std::string flips = break_even_words(view, i); !flips.empty()) {
+            text += wrapped(flips, std::string(ref_width + 2, ' '));
         }
         for (const std::string& caution : caution_words(view, i))
             text += wrapped(caution, caution_start);

@@ -211,8 +211,8 @@ class ChangeSection {
 };
 
 std::string on_the_bench() {
-    return "<section class=\"part\">\n<h2>Before a club is altered</h2>\n" +
-           list_of_sentences(build_cautions()) + "</section>\n";
+    return "<section class=\"part\">\n<h2>Before a club is altered</h2>\n" + bullet_list(build_cautions()) +
+           "</section>\n";
 }
 
 // Not <details>: a browser would leave out of print what is folded.
@@ -220,7 +220,7 @@ std::string assumptions(const WeighView& view) {
     return "<section class=\"part appendix\">\n<input type=\"checkbox\" class=\"fold\" "
            "id=\"show-assumptions\"/><label "
            "for=\"show-assumptions\">Assumptions</label>\n<div class=\"folded\">\n" +
-           assumption_table(view.weighing.assumptions, "comparison") + "</div>\n</section>\n";
+           assumptions_table(view.weighing.assumptions) + "</div>\n</section>\n";
 }
 
 std::string title_of(const WeighView& view) {

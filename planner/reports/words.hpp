@@ -33,6 +33,9 @@ std::string certainty_words(const HolePlan& hole);
 // One sentence each: buildings, roads and neighbouring holes inside the pattern of the club chosen.
 std::vector<std::string> caution_words(const PlanView& view, std::size_t hole);
 
+// The cautions and limits of any answer about a shot, one sentence each.
+const std::vector<std::string>& cautions_of_any_shot();
+
 // The cautions and limits every plan carries, one sentence each.
 const std::vector<std::string>& standing_cautions();
 

@@ -5,7 +5,8 @@
 //
 // The hole's field is held fixed (solved once, for a typical golfer of handicap 14), so that the tee clubs
 // alone are judged; the best aim is found again in every draw, as for the truth. Each golfer plays one of
-// three invented holes. Every figure comes with its standard error.
+// three invented holes. Every figure comes with its standard error; that of the last line counts the sizes as
+// independent, though the same golfers play all of them.
 
 #include <fmt/format.h>
 

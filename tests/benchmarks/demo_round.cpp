@@ -25,7 +25,8 @@ const Course& demo_course() {
 
 DemoGolfer::DemoGolfer(std::size_t number)
     : golfer(read_profile(profile_path(number)).golfer),
-      bag(bag_shots(golfer, request.assumptions.engine)),
+      bag(bag_shots(golfer, request.assumptions.engine,
+                    static_cast<int>(request.assumptions.engine.confidence_draws))),
       game(golfer, request.assumptions.engine) {}
 
 const DemoGolfer& demo_golfer(std::size_t number) {

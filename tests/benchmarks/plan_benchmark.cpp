@@ -8,6 +8,7 @@
 #include "courses/course_assembly.hpp"
 #include "courses/map_source.hpp"
 #include "golfer-profiles/profile_file.hpp"
+#include "planner/engine/driver_chart.hpp"
 #include "planner/engine/hole_plan.hpp"
 #include "planner/reports/plan_reports.hpp"
 #include "tests/benchmarks/peak_memory.hpp"
@@ -59,7 +60,7 @@ BENCHMARK(assembling_the_course)->Unit(benchmark::kMillisecond)->UseRealTime();
 void making_the_bag_ready(benchmark::State& state) {
     const DemoGolfer& golfer = demo_golfer(golfer_of(state));
     for ([[maybe_unused]] auto iteration : state)
-        benchmark::DoNotOptimize(bag_shots(golfer.golfer, golfer.request.assumptions.engine));
+        benchmark::DoNotOptimize(bag_shots(golfer.golfer, golfer.request.assumptions.engine, 60));
 }
 BENCHMARK(making_the_bag_ready)->Apply(every_golfer);
 
@@ -73,6 +74,20 @@ void planning_all_holes(benchmark::State& state) {
         benchmark::DoNotOptimize(plan_round(course, golfer.golfer, golfer.request));
 }
 BENCHMARK(planning_all_holes)->Apply(every_golfer);
+
+// One trouble on the command's usual axes: 12 landing widths by 15 lengths.
+void charting_the_driver(benchmark::State& state) {
+    const DemoGolfer& golfer = demo_golfer(golfer_of(state));
+    ChartRequest request;
+    request.trouble = ChartTrouble::trees;
+    for (double width_yd = 16.0; width_yd <= 60.0; width_yd += 4.0)
+        request.widths_m.push_back(Yards{width_yd}.metres());
+    for (double length_yd = 280.0; length_yd <= 560.0; length_yd += 20.0)
+        request.lengths_m.push_back(Yards{length_yd}.metres());
+    for ([[maybe_unused]] auto iteration : state)
+        benchmark::DoNotOptimize(driver_chart(golfer.golfer, request));
+}
+BENCHMARK(charting_the_driver)->Apply(every_golfer);
 
 // One hole after the other, without what is made once for a round.
 void planning_all_holes_on_one_thread(benchmark::State& state) {

@@ -92,6 +92,13 @@ TEST_CASE("what holds no spread is refused") {
     REQUIRE_THROWS_AS(fitted_spread(few, 5.0), std::invalid_argument);
     REQUIRE_THROWS_AS(fitted_spread(good, 2.0), std::invalid_argument);
     REQUIRE_NOTHROW(fitted_spread(good, 5.0));
+    // Nine of ten on a line are more than (3 + 1) / (3 + 2), fewer than (30 + 1) / (30 + 2).
+    std::vector<ShotOffset> nearly(line);
+    for (int i = 8; i < 13; ++i)
+        nearly.push_back({1.0 * i, 1.0 * i});
+    nearly.push_back({5.0, -5.0});
+    REQUIRE_THROWS_AS(fitted_spread(nearly, 3.0), std::invalid_argument);
+    REQUIRE_NOTHROW(fitted_spread(nearly, 30.0));
 }
 
 // Five standard errors. Of the centre sqrt(S (v + 4) / (v + 2) / n), S the scale matrix; of the logarithm of
@@ -242,8 +249,8 @@ TEST_CASE("mirrored shots give the mirrored pattern") {
 TEST_CASE("the order of the shots does not matter") {
     auto shots = simulated_shots(odd_driver(), 60, 8);
     const ShotPattern fit = learnt_pattern(shots, typical_driver(), usual_weight).pattern;
-    std::ranges::reverse(shots);
-    std::ranges::rotate(shots, shots.begin() + 17);
+    std::reverse(shots.begin(), shots.end());
+    std::rotate(shots.begin(), shots.begin() + 17, shots.end());
     require_same(learnt_pattern(shots, typical_driver(), usual_weight).pattern, fit, 1e-8);
 }
 

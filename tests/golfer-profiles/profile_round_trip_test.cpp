@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 #include <random>
@@ -164,7 +165,7 @@ TEST_CASE("fourteen clubs in the bag, more on trial, but not any number") {
     }
     const Golfer again = parse_profile(profile_text(golfer), "x").golfer;
     REQUIRE(again == golfer);
-    REQUIRE(with_bag_only(again).clubs.size() == 14);
+    REQUIRE(std::ranges::count_if(again.clubs, &Club::in_bag) == 14);
     golfer.clubs.back().in_bag = true;
     REQUIRE_THROWS_AS(profile_text(golfer), std::logic_error);
     golfer.clubs.back().in_bag = false;

@@ -5,6 +5,7 @@
 #include <stdexcept>
 #include <string>
 
+#include "planner/reports/break_even_words.hpp"
 #include "planner/reports/html_table.hpp"
 #include "planner/reports/html_text.hpp"
 #include "planner/reports/map_palette.hpp"
@@ -187,6 +188,7 @@ TEST_CASE("the page says the numbers of the plan", "[html]") {
         const HolePlan& plan = made.plan.holes[static_cast<std::size_t>(hole) - 1];
         CHECK(holds(part, sentence(verdict_words(view, static_cast<std::size_t>(hole) - 1))));
         CHECK(holds(part, sentence(certainty_words(plan))));
+        CHECK(holds(part, sentence(capitalised(break_even_words(view, static_cast<std::size_t>(hole) - 1)))));
         for (const TeeChoice& choice : plan.choices) {
             CHECK(holds(part, fmt::format("<th scope=\"row\"><bdi>{}</bdi></th><td class=\"n\">{:.2f}</td>",
                                           made.golfer.clubs[choice.club].name, choice.expected_strokes)));

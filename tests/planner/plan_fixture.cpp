@@ -143,6 +143,9 @@ HolePlan par4_plan() {
     iron.leave_sd_m = 11.0;
     return {.choices = {wood, driver, iron},
             .verdict = {.best = 0, .margin = 0.08, .over = 1, .confidence = 0.83, .toss_up = false},
+            .break_evens =
+                BreakEvens{
+                    .landing_width = BreakEven{34.0, 26.0}, .side_sd = {15.0, 20.1}, .carry = {189.0, 183.0}},
             .next = {},
             .cost_map = std::nullopt,
             .strokes_received = 0,
@@ -160,6 +163,9 @@ HolePlan par3_plan() {
     six.leave_sd_m = 7.5;
     return {.choices = {seven, six},
             .verdict = {.best = 0, .margin = 0.01, .over = 1, .confidence = 0.54, .toss_up = true},
+            .break_evens =
+                BreakEvens{
+                    .landing_width = std::nullopt, .side_sd = {9.5, std::nullopt}, .carry = {141.0, 141.1}},
             .next = {},
             .cost_map = std::nullopt,
             .strokes_received = 0,

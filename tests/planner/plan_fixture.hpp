@@ -20,7 +20,10 @@ struct PlanFixture {
 // Numbers worth asserting on; every one of them is set in plan_fixture.cpp.
 // - hole 1: length 371.5 m along the line of play; choices 3-wood, driver, 5-iron; best aimed 6.4 m (7 yd)
 //   left of the centre line, at the left edge of a bunker 210.3 m (230 yd) out.
-// - hole 2: length 146 m; choices 7-iron, 6-iron; best aimed on the centre line.
+//   Flips below a landing width of 26 m (28 yd; 34 m now, 37 yd), above a side spread of 20.1 m (22 yd; 15 m,
+//   16 yd) and below a carry of 183 m (200 yd; 189 m, 207 yd).
+// - hole 2: length 146 m; choices 7-iron, 6-iron; best aimed on the centre line. Flips above a carry of 141.1
+//   m (154.3 yd; 141 m, 154.2 yd) and at no side spread; no landing width.
 PlanFixture two_holes();
 
 // The same plan valued for the golfer's own clubs, a sand wedge among them:

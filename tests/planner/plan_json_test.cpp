@@ -52,7 +52,7 @@ TEST_CASE("the plan has the keys of the contract, in its order", "[plan_json]") 
                                  "par_inferred", "cautions"});
         CHECK(keys(hole["verdict"]) == Keys{"club", "aim_bearing_deg", "aim_point", "aim_text",
                                             "expected_strokes", "margin_strokes", "over", "confidence",
-                                            "toss_up"});
+                                            "toss_up", "break_evens"});
         for (const Json& choice : hole["choices"]) {
             CHECK(keys(choice) == Keys{"club", "aim_bearing_deg", "expected_strokes", "standard_error",
                                        "lies", "leave_yd", "landing_width_yd"});
@@ -89,6 +89,12 @@ TEST_CASE("the numbers of a hole stand in the contract's units", "[plan_json]") 
     CHECK(verdict["over"] == "driver");
     CHECK(verdict["confidence"] == 0.83);
     CHECK(verdict["toss_up"] == false);
+    CHECK(verdict["break_evens"] ==
+          Json{{"over", "driver"},
+               {"landing_width_yd", 28.4},  // 26 m
+               {"side_sd_yd", 22.0},        // 20.1 m
+               {"carry_yd", 200.1},         // 183 m
+               {"today", {{"landing_width_yd", 37.2}, {"side_sd_yd", 16.4}, {"carry_yd", 206.7}}}});
     const Json& choice = hole["choices"][0];
     CHECK(choice["standard_error"] == 0.001);
     CHECK(choice["landing_width_yd"] == 37.2);                         // 34 m
@@ -156,11 +162,18 @@ TEST_CASE("what there is not is null", "[plan_json]") {
     hole.choices[0].landing.reset();
     hole.verdict.margin.reset();
     hole.verdict.over.reset();
+    hole.break_evens.reset();
     fixture.plan.always_driver.reset();
     fixture.plan.never_driver.reset();
     const Json plan = read(fixture);
     CHECK(plan["holes"][0]["verdict"]["margin_strokes"].is_null());
     CHECK(plan["holes"][0]["verdict"]["over"].is_null());
+    CHECK(plan["holes"][0]["verdict"]["break_evens"].is_null());
+    const Json& second = plan["holes"][1]["verdict"]["break_evens"];
+    CHECK(second["landing_width_yd"].is_null());
+    CHECK(second["today"]["landing_width_yd"].is_null());
+    CHECK(second["side_sd_yd"].is_null());
+    CHECK(second["today"]["side_sd_yd"] == 10.4);  // 9.5 m
     CHECK(plan["holes"][0]["choices"][0]["landing_width_yd"].is_null());
     CHECK(plan["round"]["always_driver"].is_null());
     CHECK(plan["round"]["never_driver"].is_null());
@@ -280,7 +293,7 @@ TEST_CASE("another aim adds its value and names the unit of its margin", "[plan_
     const Json& verdict = points["holes"][0]["verdict"];
     CHECK(keys(verdict) == Keys{"club", "aim_bearing_deg", "aim_point", "aim_text", "expected_strokes",
                                 "expected_points", "margin_strokes", "margin_points", "over", "confidence",
-                                "toss_up"});
+                                "toss_up", "break_evens"});
     CHECK(verdict["expected_strokes"] == 4.61);
     CHECK(verdict["expected_points"] == 1.96);
     CHECK(verdict["margin_strokes"].is_null());

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <sstream>
 
+#include "planner/reports/break_even_words.hpp"
 #include "planner/reports/plan_reports.hpp"
 #include "planner/reports/text_table.hpp"
 #include "planner/reports/words.hpp"
@@ -106,6 +107,19 @@ TEST_CASE("another aim has a column of its own beside the strokes", "[plan_text]
     CHECK(has(row_of(par, "1"), "4.61  50.0 %  -2.1 % driver"));
     CHECK(has(par, "Chance: of par or better"));
     CHECK(has(row_of(par, "this plan"), "1.06"));
+}
+
+TEST_CASE("what would flip a close verdict stands on the tee", "[plan_text]") {
+    PlanFixture fixture = two_holes();
+    const std::string text = unwrapped(plan_text(fixture.view()));
+    for (const std::size_t hole : {0, 1})
+        CHECK(has(text, break_even_words(fixture.view(), hole)));
+    CHECK(has(text, "Flips: what makes the next best club as good"));
+    for (HolePlan& hole : fixture.plan.holes)
+        hole.break_evens.reset();
+    const std::string without = unwrapped(plan_text(fixture.view()));
+    CHECK_FALSE(has(without, "flips"));
+    CHECK_FALSE(has(without, "Flips"));
 }
 
 TEST_CASE("metres are shown as metres", "[plan_text]") {

@@ -22,7 +22,8 @@ std::size_t best_of(const AimSearch& search) {
 
 }  // namespace
 
-BagOnHole bag_on_hole(HoleStudy& study, const HoleStudy::Options& options) {
+BagOnHole bag_on_hole(HoleStudy& study, const HoleStudy::Options& options,
+                      std::span<const GroundShots> ground) {
     const AimSearch& search = options.search;
     const std::size_t best = best_of(search);
     const ClubShots& shots = *options.contenders[best].shots;
@@ -35,14 +36,28 @@ BagOnHole bag_on_hole(HoleStudy& study, const HoleStudy::Options& options) {
                      .lies = tally.lies,
                      .leave_mean_m = tally.leave_mean_m,
                      .drawn = {}};
-    const auto drawn_strokes = [&](const FanShots& drawn) {
-        return drawn_outcome(fan, drawn, aimed.ray, options.coarse_rays, search.replay_cost).solved();
+    const auto strokes_of = [&](const FanShots& drawn) {
+        return drawn_outcome(fan, drawn, aimed.ray, study.coarse_rays(), search.replay_cost).solved();
     };
-    // Few shots stand for a drawn pattern; what that does to the pattern itself is taken off.
-    const double bias = drawn_strokes(shots.undrawn) - result.strokes;
+    // Few shots stand for a drawn pattern, and as few for the pattern itself in this comparison.
+    const double own = strokes_of(shots.undrawn);
+    DrawnPart from_tee{aimed.club, {}};
     for (const FanShots& drawn : shots.draws)
-        result.drawn.push_back(drawn_strokes(drawn) - bias);
+        from_tee.strokes.push_back(strokes_of(drawn) - own);
+    result.drawn.push_back(std::move(from_tee));
+    if (ground.empty()) return result;
+    const std::vector<PlayedShots> played = played_shots(study, shots, result.aim);
+    for (const GroundShots& club : ground)
+        result.drawn.push_back({club.club(), club.on_hole(study, played)});
     return result;
+}
+
+std::vector<double> drawn_strokes(const BagOnHole& hole) {
+    std::vector<double> sum(hole.drawn.front().strokes.size(), hole.strokes);
+    for (const DrawnPart& part : hole.drawn)
+        for (std::size_t draw = 0; draw < sum.size(); ++draw)
+            sum[draw] += part.strokes[draw];
+    return sum;
 }
 
 std::vector<std::size_t> clubs_to_try(const HoleStudy::Options& before, const std::vector<std::size_t>& in) {

@@ -5,9 +5,16 @@
 #include <array>
 #include <vector>
 
-#include "planner/engine/hole_study.hpp"
+#include "planner/engine/bags/ground_shots.hpp"
 
 namespace landwidth {
+
+// What is open about the strokes on a hole because of one club's pattern: by draw, how many more than
+// expected.
+struct DrawnPart {
+    std::size_t club;
+    std::vector<double> strokes;
+};
 
 struct BagOnHole {
     std::size_t club;                    // number in the profile
@@ -15,13 +22,18 @@ struct BagOnHole {
     double strokes;                      // expected, to hole out
     std::array<double, lie_count> lies;  // where its balls finish; add to 1
     double leave_mean_m;                 // distance left, balls in play
-    // Expected strokes with this club in every draw of its pattern, each at the best aim for the draw: a
-    // golfer sees where the ball goes and aims accordingly, but carries what the evidence of today says.
-    std::vector<double> drawn;
+    // First that of the tee club, each draw at the best aim for it: a golfer sees where the ball goes and
+    // aims accordingly, but carries what the evidence of today says. Then those of clubs that a change brings
+    // in or takes out, from the ground.
+    std::vector<DrawnPart> drawn;
 };
 
-// The options are the study's, the first search made of them.
-BagOnHole bag_on_hole(HoleStudy& study, const HoleStudy::Options& options);
+// The options are the study's. `ground`: the clubs whose shots from the ground are looked at too.
+BagOnHole bag_on_hole(HoleStudy& study, const HoleStudy::Options& options,
+                      std::span<const GroundShots> ground);
+
+// By draw, all parts together.
+std::vector<double> drawn_strokes(const BagOnHole& hole);
 
 // The options that can matter after a change: the clubs that came in and those that were in contention
 // before.

@@ -10,6 +10,7 @@
 #include <numeric>
 
 #include "geometry/error.hpp"
+#include "golfer-profiles/pattern_draws.hpp"
 #include "planner/engine/bags/missed_clubs.hpp"
 
 namespace landwidth {
@@ -21,17 +22,12 @@ constexpr double interval_share = 0.90;
 // A bag on every hole of every course: what the studies of it refer to, and what they found.
 struct BagOnCourses {
     BagOnCourses(Golfer owner, const EngineAssumptions& assumptions, std::size_t holes)
-        : golfer(std::move(owner)),
-          game(golfer, assumptions),
-          studies(holes),
-          options(holes),
-          results(holes) {}
+        : golfer(std::move(owner)), game(golfer, assumptions), studies(holes), options(holes) {}
 
     Golfer golfer;
     GolferGame game;
     std::vector<std::unique_ptr<HoleStudy>> studies;
     std::vector<HoleStudy::Options> options;
-    std::vector<BagOnHole> results;
 };
 
 double share_positive(const std::vector<double>& values) {
@@ -65,14 +61,13 @@ class Scales {
             today_->studies[i] =
                 std::make_unique<HoleStudy>(*holes_[i], today_->golfer, today_->game, shots_, plan_, 0);
             today_->options[i] = today_->studies[i]->options();
-            today_->results[i] = bag_on_hole(*today_->studies[i], today_->options[i]);
         });
     }
 
     Weighing weighing() {
         Weighing result{};
         result.assumptions = request_.assumptions;
-        result.course_strokes = strokes_by_course(today_->results);
+        result.course_strokes = strokes_by_course();
         result.strokes = mean(result.course_strokes);
         for (const BagChange& change : request_.changes)
             result.changes.push_back(weighed(change));
@@ -81,15 +76,32 @@ class Scales {
     }
 
   private:
-    // `from` with the change, and what it makes of every hole.
+    // `from` with the change, solved on every hole.
     std::unique_ptr<BagOnCourses> changed(const BagOnCourses& from, const BagChange& change) const {
         auto bag = std::make_unique<BagOnCourses>(with_change(from.golfer, change), engine_, holes_.size());
         tbb::parallel_for(std::size_t{0}, holes_.size(), [&](std::size_t i) {
             bag->studies[i] = std::make_unique<HoleStudy>(*from.studies[i], bag->golfer, bag->game, shots_);
             bag->options[i] = bag->studies[i]->options_among(clubs_to_try(from.options[i], change.in));
-            bag->results[i] = bag_on_hole(*bag->studies[i], bag->options[i]);
         });
         return bag;
+    }
+
+    // What the bag makes of every hole, the shots that these clubs play from the ground being as open as
+    // those from the tee.
+    std::vector<BagOnHole> results(BagOnCourses& bag, const std::vector<std::size_t>& open_clubs) const {
+        std::vector<GroundShots> ground;
+        for (const std::size_t club : open_clubs)
+            ground.emplace_back(bag.golfer, club,
+                                drawn_patterns(golfer_.clubs[club], engine_.prior, club,
+                                               static_cast<int>(engine_.weigh_draws)),
+                                bag.game);
+        std::vector<BagOnHole> holes(holes_.size());
+        tbb::parallel_for(std::size_t{0}, holes_.size(), [&](std::size_t i) {
+            // A fan that two bags share keeps the choices of the one that used it last.
+            bag.studies[i]->fan().settle(bag.options[i].search.replay_cost);
+            holes[i] = bag_on_hole(*bag.studies[i], bag.options[i], ground);
+        });
+        return holes;
     }
 
     WeighedChange weighed(const BagChange& asked) const {
@@ -102,7 +114,7 @@ class Scales {
             result.change.out.push_back(result.missed.front().club);
             bag = changed(*bag, left);
         }
-        sum_up(*bag, result);
+        sum_up(results(*today_, result.change.out), results(*bag, result.change.in), result);
         return result;
     }
 
@@ -126,20 +138,20 @@ class Scales {
         return clubs;
     }
 
-    void sum_up(const BagOnCourses& bag, WeighedChange& result) const {
-        const std::size_t draws = today_->results.front().drawn.size();
-        std::vector<double> gains(draws, 0.0);
+    void sum_up(const std::vector<BagOnHole>& before, const std::vector<BagOnHole>& after,
+                WeighedChange& result) const {
+        std::vector<double> gains(static_cast<std::size_t>(engine_.weigh_draws), 0.0);
         std::map<std::size_t, std::vector<double>> by_club;
         const auto per_round = 1.0 / static_cast<double>(courses_.size());
         std::size_t i = 0;
         for (const Course& course : courses_) {
             CourseGain& sum = result.courses.emplace_back();
             for (std::size_t hole = 0; hole < course.holes.size(); ++hole, ++i) {
-                sum.holes.push_back(hole_gain(today_->results[i], bag.results[i]));
-                sum.strokes += bag.results[i].strokes;
+                sum.holes.push_back(hole_gain(before[i], after[i]));
+                sum.strokes += after[i].strokes;
                 sum.gain += sum.holes.back().gain;
-                add_drawn(today_->results[i], per_round, gains, by_club);
-                add_drawn(bag.results[i], -per_round, gains, by_club);
+                add_drawn(before[i], per_round, gains, by_club);
+                add_drawn(after[i], -per_round, gains, by_club);
             }
             result.strokes += per_round * sum.strokes;
             result.gain += per_round * sum.gain;
@@ -162,31 +174,37 @@ class Scales {
 
     static HoleGain hole_gain(const BagOnHole& before, const BagOnHole& after) {
         HoleGain hole{before, after, before.strokes - after.strokes, {}};
-        if (before.drawn == after.drawn) return hole;
-        std::vector<double> gains;
-        for (std::size_t draw = 0; draw < before.drawn.size(); ++draw)
-            gains.push_back(before.drawn[draw] - after.drawn[draw]);
+        std::vector<double> gains = drawn_strokes(before);
+        const std::vector<double> then = drawn_strokes(after);
+        if (gains == then) return hole;
+        for (std::size_t draw = 0; draw < gains.size(); ++draw)
+            gains[draw] -= then[draw];
         hole.chance = share_positive(gains);
         return hole;
     }
 
-    static void add_drawn(const BagOnHole& hole, double factor, std::vector<double>& gains,
+    // A hole's strokes in every draw to the sum, and what each club makes of them.
+    static void add_drawn(const BagOnHole& hole, double factor, std::vector<double>& sum,
                           std::map<std::size_t, std::vector<double>>& by_club) {
-        std::vector<double>& own = by_club[hole.club];
-        own.resize(gains.size(), 0.0);
-        for (std::size_t draw = 0; draw < gains.size(); ++draw) {
-            gains[draw] += factor * hole.drawn[draw];
-            own[draw] += factor * hole.drawn[draw];
+        for (double& strokes : sum)
+            strokes += factor * hole.strokes;
+        for (const DrawnPart& part : hole.drawn) {
+            std::vector<double>& own = by_club[part.club];
+            own.resize(sum.size(), 0.0);
+            for (std::size_t draw = 0; draw < sum.size(); ++draw) {
+                sum[draw] += factor * part.strokes[draw];
+                own[draw] += factor * part.strokes[draw];
+            }
         }
     }
 
-    std::vector<double> strokes_by_course(const std::vector<BagOnHole>& holes) const {
+    std::vector<double> strokes_by_course() const {
         std::vector<double> strokes;
         std::size_t i = 0;
         for (const Course& course : courses_) {
             strokes.push_back(0.0);
             for (std::size_t hole = 0; hole < course.holes.size(); ++hole, ++i)
-                strokes.back() += holes[i].strokes;
+                strokes.back() += tee_cost(today_->options[i].search.clubs, std::nullopt);
         }
         return strokes;
     }

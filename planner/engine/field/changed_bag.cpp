@@ -51,28 +51,60 @@ std::vector<char> FieldSolver::look_at_changes(Work& work, const KnownSolution& 
         const float best = work.search->cost(large.cell, large.found.front(), &ShotOption::rough_set);
         if (fresh.front().cost > best + worth_a_look) continue;
         marked[index] = 1;
-        large.found.insert(large.found.begin(), fresh.front().action);
+        large.found.push_back(fresh.front().action);
     }
     return marked;
 }
 
-// Whether a shot that is new would gain a cell of the block something; so it is where the block lost one.
-bool FieldSolver::may_change(Work& work, const Block& block, std::span<const Action> held,
-                             const MenuMatch& match) const {
+// The new shots that a block may take up: what its surroundings found of them, seen from the block.
+std::vector<Action> FieldSolver::new_shots(Work& work, const Block& block, const MenuMatch& match) const {
+    std::vector<Action> shots;
+    const auto add_from = [&](const LargeBlock& large) {
+        for (const Action& action : large.found)
+            if (match.is_new(block.stance, work.search->option(large.cell, action)))
+                work.search->add_unlike(shots, block.middle,
+                                        work.search->re_aimed(large.cell, action, block.middle));
+    };
+    const LargeBlock& own = large_[static_cast<std::size_t>(block.large)];
+    add_from(own);
+    for (const int beside : own.beside)
+        if (beside >= 0) add_from(large_[static_cast<std::size_t>(beside)]);
+    return shots;
+}
+
+// A block that has lost no shot changes by new shots alone: what a second search among the known ones would
+// find has nothing to do with the change of the bag.
+void FieldSolver::take_up(Work& work, std::size_t index, std::span<const Action> held,
+                          const MenuMatch& match) const {
+    const Block& block = blocks_.all()[index];
+    const std::vector<Action> fresh = new_shots(work, block, match);
+    if (fresh.empty()) return;
     Choice known;
-    for (const Action& action : held) {
-        if (action.option < 0) return true;
+    for (const Action& action : held)
         try_shot(work, block, action, &ShotOption::choice_set, known);
-    }
-    const LargeBlock& large = large_[static_cast<std::size_t>(block.large)];
-    for (const Action& action : large.found) {
-        if (!match.is_new(block.stance, work.search->option(large.cell, action))) continue;
-        const Costs cost = costs(work, block, work.search->re_aimed(large.cell, action, block.middle),
-                                 &ShotOption::choice_set);
-        for (std::size_t i = 0; i < block_cells; ++i)
-            if (block.open[i] && cost[i] < known.best[i].cost - least_gain) return true;
-    }
-    return false;
+    Choice choice = known;
+    Choice news;
+    const auto try_new = [&](const Action& action) {
+        if (!match.is_new(block.stance, work.search->option(block.middle, action))) return;
+        try_shot(work, block, action, &ShotOption::choice_set, choice);
+        try_shot(work, block, action, &ShotOption::choice_set, news);
+    };
+    for (const Action& action : fresh)
+        try_new(action);
+    const auto gains = [&](std::size_t i) {
+        return block.open[i] && choice.best[i].cost < known.best[i].cost - least_gain;
+    };
+    bool any = false;
+    for (std::size_t i = 0; i < block_cells; ++i)
+        any = any || gains(i);
+    if (!any) return;
+    for (const Action& action : work.search->beside(block.middle, news.whole.action))
+        try_new(action);
+    std::vector<Action> best(held.begin(), held.end());
+    for (const Action& action : covering(block, choice, least_gain))
+        if (std::ranges::find(best, action) == best.end()) best.push_back(action);
+    take(work, block, best);
+    work.exposed[index] = exposure(work, block);
 }
 
 FieldLayer FieldSolver::strokes_from(const KnownSolution& known, SolveRecord& record) {
@@ -92,9 +124,12 @@ FieldLayer FieldSolver::strokes_from(const KnownSolution& known, SolveRecord& re
         if (!marked[static_cast<std::size_t>(block.large)]) continue;
         if (index % blocks_between_drops == 0) work.worth->refresh();
         std::vector<Action> held = shots_of(work, block);
-        if (!may_change(work, block, held, match)) continue;
+        const std::size_t known_shots = held.size();
         std::erase_if(held, [](const Action& action) { return action.option < 0; });
-        choose_in_block(work, index, held);
+        if (held.size() < known_shots)
+            choose_in_block(work, index, held);
+        else
+            take_up(work, index, held, match);
     }
     end_sweep(work);
     settle(work, record);

@@ -77,8 +77,8 @@ class FieldSolver {
     void choose(Work& work);
     void choose_in_block(Work& work, std::size_t index, std::span<const Action> held);
     std::vector<char> look_at_changes(Work& work, const KnownSolution& known, const MenuMatch& match);
-    bool may_change(Work& work, const Block& block, std::span<const Action> held,
-                    const MenuMatch& match) const;
+    std::vector<Action> new_shots(Work& work, const Block& block, const MenuMatch& match) const;
+    void take_up(Work& work, std::size_t index, std::span<const Action> held, const MenuMatch& match) const;
     void settle(Work& work, SolveRecord& record);
     Costs costs(Work& work, const Block& block, Action action, BallSet ShotOption::*balls) const;
     struct Tried {

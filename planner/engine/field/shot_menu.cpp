@@ -151,6 +151,13 @@ RunKind run_kind(Lie lie) {
     }
 }
 
+std::optional<ShotOption> full_swing(const Club& club, std::size_t number, Stance stance, double step_m,
+                                     const FlightClearance& clearance, const EngineAssumptions& assumptions) {
+    const auto pattern = pattern_from(club, stance, 1.0, assumptions);
+    if (!pattern) return std::nullopt;
+    return option_of({number, 1.0}, *pattern, stance, step_m, clearance, assumptions);
+}
+
 ShotMenu::ShotMenu(const Golfer& golfer, double step_m, const FlightClearance& clearance,
                    const EngineAssumptions& assumptions) {
     if (full_swings(golfer).empty())

@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <array>
 #include <cstdint>
+#include <optional>
 #include <vector>
 
 #include "planner/engine/field/flight_clearance.hpp"
@@ -45,6 +46,11 @@ struct ShotOption {
     BallSet choice_set;  // chooses among the best
     BallSet value_set;   // values the choice
 };
+
+// The full swing of a club from a stance as a menu has it, for a pattern that is in none; absent when the
+// club is not for it. `number` of the club in the profile.
+std::optional<ShotOption> full_swing(const Club& club, std::size_t number, Stance stance, double step_m,
+                                     const FlightClearance& clearance, const EngineAssumptions& assumptions);
 
 class ShotMenu {
   public:

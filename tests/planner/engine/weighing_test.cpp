@@ -1,0 +1,144 @@
+// What a change of the bag is worth: exact where it can be known beforehand, against other ways of computing
+// it elsewhere.
+#include "planner/engine/bags/weighing.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+#include "geometry/error.hpp"
+#include "tests/catch.hpp"
+#include "tests/planner/engine/solved_hole.hpp"
+
+using namespace landwidth;
+using namespace landwidth::fixture;
+using Catch::Matchers::WithinAbs;
+
+namespace {
+
+std::size_t number_of(const Golfer& golfer, const std::string& name) {
+    const auto found = std::ranges::find(golfer.clubs, name, &Club::name);
+    REQUIRE(found != golfer.clubs.end());
+    return static_cast<std::size_t>(found - golfer.clubs.begin());
+}
+
+// A club on trial that is another under a new name.
+Golfer with_twin(Golfer golfer, const std::string& of, const std::string& name) {
+    Club twin = golfer.clubs[number_of(golfer, of)];
+    twin.name = name;
+    twin.in_bag = false;
+    golfer.clubs.push_back(twin);
+    return golfer;
+}
+
+Weighing weighed(const std::vector<HoleParts>& parts, const Golfer& golfer,
+                 const std::vector<BagChange>& changes) {
+    std::vector<Hole> holes;
+    for (const HoleParts& hole : parts)
+        holes.push_back(invented_hole(hole));
+    WeighRequest request;
+    request.changes = changes;
+    return weigh_bags({course_of(holes)}, golfer, request);
+}
+
+Course course_with(const HoleParts& parts) {
+    return course_of({invented_hole(parts)});
+}
+
+}  // namespace
+
+TEST_CASE("a second club of the same pattern is worth nothing", "[weighing]") {
+    const Golfer golfer = with_twin(uneven_golfer(), "3-wood", "another 3-wood");
+    const std::size_t twin = golfer.clubs.size() - 1;
+    const Weighing result = weighed({eventful_par_5(), narrow_par_4()}, golfer, {{"with it", {twin}, {}}});
+    const WeighedChange& change = result.changes.front();
+    // Its shots come of the same pattern; what is left is that a choice among more shots finds slightly more.
+    CHECK_THAT(change.gain, WithinAbs(0.0, 0.002));
+    CHECK_THAT(result.strokes - change.strokes, WithinAbs(change.gain, 1e-9));
+    CHECK(result.changes.front().courses.front().holes.size() == 2);
+}
+
+TEST_CASE("a club for its twin changes nothing that is expected, and is not sure", "[weighing]") {
+    const Golfer golfer = with_twin(uneven_golfer(), "driver", "another driver");
+    const std::size_t twin = golfer.clubs.size() - 1;
+    const Weighing result = weighed({eventful_par_5(), narrow_par_4()}, golfer, {{"swap", {twin}, {0}}});
+    const WeighedChange& change = result.changes.front();
+    CHECK_THAT(change.gain, WithinAbs(0.0, 0.002));
+    // The twins' true patterns are open and independent: either may be the better one.
+    CHECK(change.low < 0.0);
+    CHECK(change.high > 0.0);
+    CHECK(change.chance > 0.35);
+    CHECK(change.chance < 0.65);
+    CHECK_FALSE(change.settled);
+    REQUIRE(change.more);
+    CHECK(change.more->chance_right > 0.5);
+}
+
+TEST_CASE("strokes with the changed bag are those of a plan with that bag", "[weighing]") {
+    Golfer golfer = uneven_golfer();
+    const std::size_t hybrid = number_of(golfer, "hybrid");
+    const std::size_t wood = number_of(golfer, "3-wood");
+    golfer.clubs[hybrid].in_bag = false;
+    for (const HoleParts& parts : {eventful_par_5(), narrow_par_4()}) {
+        const BagChange in{"with the hybrid", {hybrid}, {}};
+        const BagChange swap{"the hybrid for the 3-wood", {hybrid}, {wood}};
+        const Weighing result = weighed({parts}, golfer, {in, swap});
+        const auto planned = [&](const Golfer& bag) {
+            return plan_round(course_with(parts), bag, PlanRequest{}).expected_strokes;
+        };
+        CHECK_THAT(result.strokes, WithinAbs(planned(golfer), 1e-9));
+        // A plan solves the hole from nothing, the comparison from what is known: the search of the field
+        // differs by this.
+        CHECK_THAT(result.changes[0].strokes, WithinAbs(planned(with_change(golfer, in)), 0.012));
+        CHECK_THAT(result.changes[1].strokes, WithinAbs(planned(with_change(golfer, swap)), 0.012));
+    }
+}
+
+TEST_CASE("a full bag leaves at home what is missed least", "[weighing]") {
+    Golfer golfer = uneven_golfer();
+    // Fourteen clubs: three of them are wedges like another.
+    Club wedge = golfer.clubs.back();
+    while (golfer.clubs.size() < most_clubs) {
+        wedge.name = "wedge " + std::to_string(golfer.clubs.size());
+        wedge.pattern->usual.centre.carry_m *= 0.97;
+        golfer.clubs.push_back(wedge);
+    }
+    golfer = with_twin(golfer, "5-iron", "new iron");
+    Club& added = golfer.clubs.back();
+    added.pattern->usual.centre.carry_m *= 1.06;
+    const std::size_t number = golfer.clubs.size() - 1;
+    const Weighing result = weighed({eventful_par_5(), narrow_par_4()}, golfer, {{"with it", {number}, {}}});
+    const WeighedChange& change = result.changes.front();
+    REQUIRE(change.missed.size() == most_clubs);
+    CHECK(std::ranges::is_sorted(change.missed, {}, &MissedClub::strokes));
+    CHECK(change.missed.front().strokes < 0.02);
+    REQUIRE(change.change.out.size() == 1);
+    CHECK(change.change.out.front() == change.missed.front().club);
+    // The driver or the wood is what such a golfer would miss most.
+    CHECK(change.missed.back().club <= number_of(golfer, "3-wood"));
+    CHECK(clubs_carried(with_change(golfer, change.change)) == most_clubs);
+}
+
+TEST_CASE("a change that cannot be played is refused", "[weighing]") {
+    Golfer golfer = uneven_golfer();
+    const auto everything = [&] {
+        std::vector<std::size_t> all(golfer.clubs.size());
+        std::iota(all.begin(), all.end(), std::size_t{0});
+        return all;
+    };
+    CHECK_THROWS_AS(weighed({narrow_par_4()}, golfer, {{"without all", {}, everything()}}), UsageError);
+}
+
+TEST_CASE("the same on every run and for any order of changes", "[weighing]") {
+    const Golfer golfer = with_twin(uneven_golfer(), "3-wood", "another 3-wood");
+    const std::size_t twin = golfer.clubs.size() - 1;
+    const BagChange add{"add", {twin}, {}};
+    const BagChange drop{"drop", {}, {1}};
+    const Weighing one = weighed({narrow_par_4()}, golfer, {add, drop});
+    const Weighing two = weighed({narrow_par_4()}, golfer, {drop, add});
+    CHECK(one.changes[0].gain == two.changes[1].gain);
+    CHECK(one.changes[1].gain == two.changes[0].gain);
+    CHECK(one.changes[1].low == two.changes[0].low);
+    CHECK(one.changes[1].chance == two.changes[0].chance);
+    CHECK(one.changes[1].gain <= 0.002);
+}
