@@ -108,4 +108,8 @@ PatternFit learnt_pattern(std::span<const ShotOffset> shots, const ShotPattern& 
     return {pattern_of(state, prior, prior.run_m, behind), mishit_chances(state, shots)};
 }
 
+std::vector<double> mishit_chances(const ShotPattern& pattern, std::span<const ShotOffset> shots) {
+    return mishit_chances(state_of(pattern), shots);
+}
+
 }  // namespace landwidth

@@ -17,6 +17,9 @@ namespace landwidth {
 // likelihood has no maximum (a share of (dof + 1) / (dof + 2)).
 Spread fitted_spread(std::span<const ShotOffset> shots, double tail_dof);
 
+// A shot that is more likely a mishit than not is counted as one.
+inline constexpr double taken_for_mishit = 0.5;
+
 struct PatternFit {
     ShotPattern pattern;  // run_m is the prior's; shots is the number learnt from, and the prior's
     std::vector<double> mishit_chance;  // of each shot given: the chance that it was a mishit, in [0, 1]
@@ -29,5 +32,8 @@ struct PatternFit {
 // from a wide usual shot by the prior's place for it. Deterministic; the order of the shots does not matter.
 PatternFit learnt_pattern(std::span<const ShotOffset> shots, const ShotPattern& prior,
                           const PatternPrior& weight);
+
+// Of each shot, the chance that it was a mishit, in [0, 1], the pattern taken for the truth.
+std::vector<double> mishit_chances(const ShotPattern& pattern, std::span<const ShotOffset> shots);
 
 }  // namespace landwidth

@@ -7,19 +7,10 @@
 #include "planner/reports/html_table.hpp"
 #include "planner/reports/html_text.hpp"
 #include "planner/reports/page_parts.hpp"
-#include "planner/reports/page_style.hpp"
 #include "planner/reports/words.hpp"
 
 namespace landwidth {
 namespace {
-
-std::string head(const ChartView& view) {
-    return fmt::format(
-        "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n"
-        "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n"
-        "<title>Driver chart: {}</title>\n<style>{}</style>\n</head>\n",
-        escaped(name_text(view.golfer.name, 80)), page_style());
-}
 
 std::string page_header(const ChartView& view) {
     return fmt::format(
@@ -70,7 +61,8 @@ std::string chart_html(const ChartView& view) {
     std::string said;
     for (const std::string& words : chart_summary(view))
         said += fmt::format("{}{}", said.empty() ? "" : " ", sentence(words));
-    std::string html = head(view) + "<body>\n" + page_header(view) + "<main>\n";
+    std::string html = page_head("Driver chart: " + name_text(view.golfer.name, 80)) + "<body>\n" +
+                       page_header(view) + "<main>\n";
     html += fmt::format(
         "<p class=\"verdict\">{}</p>\n<figure class=\"scroll\" style=\"margin:1rem 0\">\n{}</figure>\n", said,
         chart_picture(view));
@@ -85,7 +77,7 @@ std::string chart_html(const ChartView& view) {
                     cells_table(view));
     html += patterns_details(view.golfer, view.units) +
             details("Assumptions", assumptions_table(chart.assumptions));
-    return html + "</main>\n<footer>\n<p>Made with Landwidth.</p>\n</footer>\n</body>\n</html>\n";
+    return html + "</main>\n" + page_footer({}) + "</body>\n</html>\n";
 }
 
 }  // namespace landwidth

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <filesystem>
 
+#include "golfer-profiles/pattern_learning.hpp"
 #include "planner/reports/display_length.hpp"
 #include "planner/reports/text_table.hpp"
 #include "planner/reports/words.hpp"
@@ -13,8 +14,6 @@
 namespace landwidth {
 namespace {
 
-// A shot that is more likely a mishit than not is counted as one.
-constexpr double taken_for_mishit = 0.5;
 // Of one club, in the list.
 constexpr std::size_t most_told = 25;
 

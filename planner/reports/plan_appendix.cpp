@@ -47,23 +47,8 @@ std::string assumptions(const PlanView& view) {
 
 }  // namespace
 
-std::string plan_cautions(const PlanView& view) {
-    std::string html =
-        "<section class=\"part\">\n<h2>Before you swing</h2>\n" + bullet_list(standing_cautions());
-    if (!view.plan.warnings.empty()) html += "<h2>Warnings</h2>\n" + bullet_list(view.plan.warnings);
-    return html + "</section>\n";
-}
-
 std::string plan_appendix(const PlanView& view) {
     return findings(view) + patterns_details(view.golfer, view.units) + assumptions(view);
-}
-
-std::string page_footer(const PlanView& view) {
-    std::string html = fmt::format("<footer>\n<p>Map: {}", isolated(name_text(view.course.source, 120)));
-    if (!view.course.attribution.empty()) {
-        html += fmt::format(". {}", isolated(name_text(view.course.attribution, 400)));
-    }
-    return html + ".</p>\n<p>Made with Landwidth.</p>\n</footer>\n";
 }
 
 }  // namespace landwidth

@@ -10,7 +10,7 @@
 #include "planner/reports/hole_section.hpp"
 #include "planner/reports/html_table.hpp"
 #include "planner/reports/html_text.hpp"
-#include "planner/reports/page_style.hpp"
+#include "planner/reports/page_parts.hpp"
 #include "planner/reports/plan_appendix.hpp"
 #include "planner/reports/plan_reports.hpp"
 #include "planner/reports/score_words.hpp"
@@ -33,14 +33,6 @@ std::string hole_word(std::size_t count) {
 
 std::string title_of(const PlanView& view) {
     return view.course.name.empty() ? "Tee shot plan" : "Tee shot plan: " + name_text(view.course.name, 80);
-}
-
-std::string head(const PlanView& view) {
-    return fmt::format(
-        "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n"
-        "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n<title>{}</title>\n"
-        "<style>{}{}</style>\n</head>\n",
-        escaped(title_of(view)), page_style(), map_style());
 }
 
 std::string page_header(const PlanView& view) {
@@ -242,11 +234,12 @@ std::string shade_switch(const PlanView& view) {
 }  // namespace
 
 std::string plan_html(const PlanView& view) {
-    std::string html = head(view) + "<body>\n" + map_patterns() + page_header(view) + "<main>\n";
-    html += summary(view) + round_table(view) + plan_cautions(view) + shade_switch(view);
+    std::string html =
+        page_head(title_of(view), map_style()) + "<body>\n" + map_patterns() + page_header(view) + "<main>\n";
+    html += summary(view) + round_table(view) + cautions_section(view.plan.warnings) + shade_switch(view);
     for (std::size_t i = 0; i < view.plan.holes.size(); ++i)
         html += hole_section(view, i);
-    html += plan_appendix(view) + "</main>\n" + page_footer(view) + "</body>\n</html>\n";
+    html += plan_appendix(view) + "</main>\n" + page_footer({&view.course}) + "</body>\n</html>\n";
     return html;
 }
 

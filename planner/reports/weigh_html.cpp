@@ -1,9 +1,248 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "planner/reports/build_words.hpp"
+#include "planner/reports/display_length.hpp"
+#include "planner/reports/gain_bar.hpp"
+#include "planner/reports/html_table.hpp"
+#include "planner/reports/html_text.hpp"
+#include "planner/reports/page_parts.hpp"
+#include "planner/reports/pattern_picture.hpp"
 #include "planner/reports/weigh_reports.hpp"
+#include "planner/reports/weigh_words.hpp"
+#include "planner/reports/words.hpp"
 
 namespace landwidth {
+namespace {
+
+constexpr std::string_view weigh_style = R"css(
+.question { font-size: 1.1rem; }
+.changes td:nth-child(5) { min-width: 9.8rem; }
+.changes td:nth-child(2) { font-weight: 650; white-space: nowrap; }
+.change { border-top: 2px solid var(--ink); padding-top: .7rem; }
+.todo { border: 2px solid var(--ink); padding: .5rem .8rem; margin: .7rem 0; }
+.todo h3 { margin-bottom: .1rem; }
+.holes bdi { white-space: nowrap; }
+.holes td:nth-child(2) bdi { white-space: normal; }
+.holes td:last-child { min-width: 13rem; }
+.fold { margin: .7rem .3rem .7rem 0; }
+.fold + label { font-weight: 600; cursor: pointer; }
+@media screen { .fold:not(:checked) ~ .folded { display: none; } }
+.assumptions { font-size: .85rem; }
+@media (max-width: 44rem) {
+  .changes, .holes { font-size: .85rem; min-width: 40rem; }
+}
+@media print {
+  .fold { display: none; }
+  .assumptions { font-size: 6.6pt; line-height: 1.15; }
+  .assumptions th, .assumptions td { padding: .08rem .3rem; }
+  .appendix { break-before: page; }
+  .changes, .holes, .pattern-list { font-size: 8.4pt; }
+  .holes td:last-child { min-width: 0; }
+  .change > .opening, .todo, .pattern-list { break-inside: avoid; }
+  .change > .opening { break-after: avoid; }
+  .question { font-size: 11pt; }
+}
+)css";
+
+std::string course_name(const Course& course) {
+    return course.name.empty() ? "Unnamed course" : course.name;
+}
+
+// Kept on one line, so cut short.
+std::string club_cell(const WeighView& view, std::size_t club) {
+    return isolated(name_text(view.golfer.clubs.at(club).name, 18));
+}
+
+std::string hole_word(std::size_t count) {
+    return count == 1 ? "1 hole" : fmt::format("{} holes", count);
+}
+
+std::string page_header(const WeighView& view) {
+    std::string courses;
+    for (const Course& course : view.courses)
+        courses += fmt::format("{}{}, {}", courses.empty() ? "" : "; ",
+                               isolated(name_text(course_name(course), 120)), hole_word(course.holes.size()));
+    return fmt::format(
+        "<header>\n<h1>What changes to the bag are worth</h1>\n<p class=\"sub\">For {}, handicap index "
+        "{:.1f}, "
+        "{}-handed. {}. Lengths in {}.</p>\n<p class=\"question\">{}</p>\n</header>\n",
+        isolated(name_text(view.golfer.name, 80)), view.golfer.handicap_index,
+        view.golfer.hand == Hand::left ? "left" : "right", courses,
+        view.units == DisplayUnits::yards ? "yards" : "metres", sentence(question_words(view)));
+}
+
+std::string side_by_side(const WeighView& view) {
+    HtmlTable table("changes", {{"Change"},
+                                {"So it"},
+                                {"Saves", true},
+                                {"How sure"},
+                                {"90 % between"},
+                                {"Strokes", true},
+                                {"New club on", true}});
+    table.add_row({"The bag of today", "", "", "", "", fmt::format("{:.2f}", view.weighing.strokes), ""});
+    const GainScale scale(view.weighing.changes);
+    for (const WeighedChange& change : view.weighing.changes) {
+        const auto holes = static_cast<std::size_t>(holes_with_new_club(change));
+        table.add_row(
+            {isolated(name_text(capitalised(change.change.label), 120)), standing_words(change),
+             gain_text(change.gain), sentence(chance_words(change)),
+             fmt::format("{}{} and {}", scale.bar(change), gain_text(change.low), gain_text(change.high)),
+             fmt::format("{:.2f}", change.strokes), change.change.in.empty() ? "" : hole_word(holes)});
+    }
+    return fmt::format(
+        "<section class=\"part\">\n<h2>Side by side</h2>\n{}<p class=\"note\">Strokes: expected for {}. "
+        "Saves: "
+        "strokes saved, + is better. The bar spans 90 % of what the recorded shots leave possible, the dot "
+        "is "
+        "expected, the upright line is no difference: right of it strokes are saved. New club on: the tees "
+        "it "
+        "is hit from.</p>\n</section>\n",
+        table.html(), sentence(round_words(view)));
+}
+
+// The clubs that come in, a few at a time, each time over the same others: two of each where there are many
+// of both.
+std::string pictures(const WeighView& view) {
+    std::vector<PicturedPattern> coming;
+    std::vector<PicturedPattern> others;
+    for (const ComparedClub& club : view.weighing.compared)
+        (club.comes_in ? coming : others).push_back({&view.golfer.clubs.at(club.club), club.mishit_chance});
+    const std::size_t new_in_one = most_pictured - std::min(others.size(), most_pictured / 2);
+    std::string html;
+    std::size_t shown = 0;
+    do {
+        std::vector<PicturedPattern> together;
+        for (; shown < coming.size() && together.size() < new_in_one; ++shown)
+            together.push_back(coming[shown]);
+        for (const PicturedPattern& other : others)
+            if (together.size() < most_pictured) together.push_back(other);
+        html += pattern_picture(together, view.units);
+    } while (shown < coming.size());
+    return html;
+}
+
+std::string patterns(const WeighView& view) {
+    std::vector<const Club*> clubs;
+    for (const ComparedClub& club : view.weighing.compared)
+        clubs.push_back(&view.golfer.clubs.at(club.club));
+    if (clubs.empty()) return {};
+    return "<section class=\"part\">\n<h2>The shot patterns</h2>\n" + pictures(view) +
+           pattern_table(clubs, view.units) + "</section>\n";
+}
+
+class ChangeSection {
+  public:
+    ChangeSection(const WeighView& view, const WeighedChange& change)
+        : view_(view), change_(change), several_(view.courses.size() > 1) {}
+
+    std::string html() const {
+        const std::string home = left_at_home_words(view_, change_);
+        std::string html = fmt::format(
+            "<section class=\"part change\">\n<div class=\"opening\">\n<h2>{}</h2>\n<p "
+            "class=\"verdict\">{}</p>\n",
+            isolated(name_text(capitalised(change_.change.label), 120)), sentence(sureness_words(change_)));
+        if (!home.empty()) html += fmt::format("<p>{}</p>\n", sentence(home));
+        html += fmt::format("<div class=\"todo\">\n<h3>What to do next</h3>\n<p>{}</p>\n</div>\n</div>\n",
+                            sentence(next_step_words(view_, change_)));
+        return html + holes() + "</section>\n";
+    }
+
+  private:
+    HtmlTable table() const {
+        std::vector<HtmlColumn> columns{{"Hole"},
+                                        {"Par", true},
+                                        {fmt::format("Length, {}", display_unit(view_.units)), true},
+                                        {"Club today"},
+                                        {"Club then"},
+                                        {"Saves", true},
+                                        {"Sure", true},
+                                        {"What the tee shots find"}};
+        if (several_) columns.insert(columns.begin() + 1, {"Course"});
+        return {"holes", columns};
+    }
+    std::vector<std::string> row(const Course& course, const Hole& hole, const HoleGain& gain) const {
+        const std::string why = why_words(gain, view_.units);
+        std::vector<std::string> cells{isolated(name_text(hole.ref, 12)),
+                                       fmt::format("{}", hole.par),
+                                       length_number(hole.line.length(), view_.units),
+                                       club_cell(view_, gain.before.club),
+                                       club_cell(view_, gain.after.club),
+                                       gain_text(gain.gain),
+                                       gain.chance ? sentence(share_text(*gain.chance)) : std::string("-"),
+                                       why.empty() ? "the same tee shot; other shots change" : sentence(why)};
+        if (several_) cells.insert(cells.begin() + 1, isolated(name_text(course_name(course), 40)));
+        return cells;
+    }
+    std::string holes() const {
+        HtmlTable rows = table();
+        std::size_t same = 0;
+        for (std::size_t c = 0; c < view_.courses.size(); ++c)
+            for (std::size_t h = 0; h < view_.courses[c].holes.size(); ++h) {
+                const HoleGain& gain = change_.courses.at(c).holes.at(h);
+                if (shows(gain)) {
+                    rows.add_row(row(view_.courses[c], view_.courses[c].holes[h], gain));
+                } else {
+                    ++same;
+                }
+            }
+        if (rows.empty()) return "<p>No hole is played otherwise.</p>\n";
+        std::string html = rows.html();
+        html +=
+            "<p class=\"note\">Sure: in how much of what the recorded shots leave possible the hole is "
+            "played better.";
+        if (same > 0)
+            html += fmt::format(" {} {} played as today.", hole_word(same), same == 1 ? "is" : "are");
+        return html + by_course() + "</p>\n";
+    }
+    std::string by_course() const {
+        if (!several_) return {};
+        std::string html = " Saves a round: ";
+        for (std::size_t c = 0; c < view_.courses.size(); ++c)
+            html += fmt::format("{}{} on {}", c == 0 ? "" : ", ", gain_text(change_.courses.at(c).gain),
+                                isolated(name_text(course_name(view_.courses[c]), 40)));
+        return html + ".";
+    }
+
+    const WeighView& view_;
+    const WeighedChange& change_;
+    bool several_;
+};
+
+std::string on_the_bench() {
+    return "<section class=\"part\">\n<h2>Before a club is altered</h2>\n" + bullet_list(build_cautions()) +
+           "</section>\n";
+}
+
+// Not <details>: a browser would leave out of print what is folded.
+std::string assumptions(const WeighView& view) {
+    return "<section class=\"part appendix\">\n<input type=\"checkbox\" class=\"fold\" "
+           "id=\"show-assumptions\"/><label "
+           "for=\"show-assumptions\">Assumptions</label>\n<div class=\"folded\">\n" +
+           assumptions_table(view.weighing.assumptions) + "</div>\n</section>\n";
+}
+
+std::string title_of(const WeighView& view) {
+    return view.golfer.name.empty() ? "What changes to the bag are worth"
+                                    : "What changes to the bag are worth: " + name_text(view.golfer.name, 80);
+}
+
+}  // namespace
 
 std::string weigh_html(const WeighView& view) {
-    return weigh_text(view);
+    std::string style(weigh_style);
+    style += gain_bar_style();
+    style += pattern_picture_style();
+    std::string html = page_head(title_of(view), style) + "<body>\n" + page_header(view) + "<main>\n";
+    html += side_by_side(view) + patterns(view);
+    for (const WeighedChange& change : view.weighing.changes)
+        html += ChangeSection(view, change).html();
+    html += cautions_section(view.weighing.warnings) + on_the_bench() + assumptions(view);
+    std::vector<const Course*> courses;
+    for (const Course& course : view.courses)
+        courses.push_back(&course);
+    return html + "</main>\n" + page_footer(courses) + "</body>\n</html>\n";
 }
 
 }  // namespace landwidth

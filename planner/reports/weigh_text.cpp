@@ -37,9 +37,7 @@ std::string side_by_side(const WeighView& view) {
         table.add_row({change.change.label, fmt::format("{:.2f}", change.strokes), gain_text(change.gain),
                        fmt::format("{} and {}", gain_text(change.low), gain_text(change.high)),
                        share_text(change.chance), holes == 1 ? "1 hole" : fmt::format("{} holes", holes),
-                       standing(change) == "open"            ? "is open"
-                       : standing(change) == "no difference" ? "makes no difference"
-                                                             : standing(change)});
+                       standing_words(change)});
     }
     return table.text();
 }

@@ -20,6 +20,12 @@ constexpr double unnoticed_strokes = 0.05;
 constexpr double shown_share = 0.015;
 constexpr double shown_leave_m = 3.0;
 constexpr std::size_t most_reasons = 3;
+// All of some hundred draws may agree; that is still no certainty.
+constexpr double surest = 0.999;
+// Words for chances.
+constexpr double even_chance = 0.55, likely = 0.65, very_likely = 0.85, all_but_certain = 0.97;
+// Of a change, in a sentence that names several.
+constexpr std::size_t longest_label = 80;
 
 struct Ground {
     const char* name;
@@ -58,6 +64,34 @@ std::string standing(const WeighedChange& change) {
     if (change.low > -unnoticed_strokes && change.high < unnoticed_strokes) return "no difference";
     if (!change.settled) return "open";
     return change.chance > 0.5 ? "pays" : "costs strokes";
+}
+
+std::string standing_words(const WeighedChange& change) {
+    const std::string word = standing(change);
+    if (word == "open") return "is open";
+    if (word == "no difference") return "makes no difference";
+    return word;
+}
+
+std::string chance_words(const WeighedChange& change) {
+    if (standing(change) == "no difference") return "the same either way";
+    const double likelier = std::max(change.chance, 1.0 - change.chance);
+    if (likelier < even_chance) return fmt::format("an even chance, {} to help", share_text(change.chance));
+    const char* how = likelier >= all_but_certain ? "all but certain"
+                      : likelier >= very_likely   ? "very likely"
+                      : likelier >= likely        ? "likely"
+                                                  : "a little likelier";
+    return fmt::format("{} to {}, {}", how, change.chance > 0.5 ? "help" : "cost",
+                       share_text(std::min(likelier, surest)));
+}
+
+std::string question_words(const WeighView& view) {
+    std::string words = view.weighing.changes.size() == 1 ? "What is this change to the bag worth"
+                                                          : "What are these changes to the bag worth";
+    if (!view.golfer.name.empty()) words += " to " + name_text(view.golfer.name);
+    for (std::size_t i = 0; i < view.weighing.changes.size(); ++i)
+        words += (i == 0 ? ": " : "; or ") + name_text(view.weighing.changes[i].change.label, longest_label);
+    return words + "?";
 }
 
 bool shows(const HoleGain& hole) {
@@ -103,6 +137,8 @@ std::string why_words(const HoleGain& hole, DisplayUnits units) {
 }
 
 std::string sureness_words(const WeighedChange& change) {
+    if (std::max({std::abs(change.gain), std::abs(change.low), std::abs(change.high)}) < shown_strokes)
+        return "Saves nothing and costs nothing: the score is the same with either bag.";
     return fmt::format(
         "Saves {} strokes a round; 90 % of what the recorded shots leave possible lies between {} and {}, "
         "and in {} of it "

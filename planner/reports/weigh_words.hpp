@@ -13,6 +13,16 @@ std::string gain_text(double strokes);
 // What the numbers say of a change, for a column: "pays", "costs strokes", "open", "no difference".
 std::string standing(const WeighedChange& change);
 
+// The same as the end of a sentence that begins "so the change": "pays", "costs strokes", "is open", "makes
+// no difference".
+std::string standing_words(const WeighedChange& change);
+
+// How likely the change is for the better or the worse, whichever is likelier: "likely to help, 77 %".
+std::string chance_words(const WeighedChange& change);
+
+// What is asked, in one sentence.
+std::string question_words(const WeighView& view);
+
 // Holes on which the change shows: another club from the tee, or strokes that can be seen in two decimals.
 bool shows(const HoleGain& hole);
 

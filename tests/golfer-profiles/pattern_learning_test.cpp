@@ -296,3 +296,24 @@ TEST_CASE("shots that say next to nothing still give a pattern a profile can hol
         }
     }
 }
+
+TEST_CASE("the chance of a mishit under a pattern is Bayes' rule") {
+    ShotPattern pattern;
+    pattern.usual = {{200.0, 0.0}, 10.0, 10.0, 0.0};
+    const std::vector<ShotOffset> shots{{200.0, 0.0}, {160.0, 0.0}};
+    CHECK(mishit_chances(pattern, shots) == std::vector<double>{0.0, 0.0});
+    pattern.mishit = Mishit{0.2, {{150.0, 0.0}, 20.0, 20.0, 0.0}};
+    const std::vector<double> chances = mishit_chances(pattern, shots);
+    REQUIRE(chances.size() == 2);
+    for (std::size_t i = 0; i < 2; ++i) {
+        // Densities of round normals, without the 2 pi they share.
+        const double carry = shots[i].carry_m;
+        const double usual = 0.8 / 100.0 * std::exp(-0.5 * std::pow((carry - 200.0) / 10.0, 2));
+        const double mishit = 0.2 / 400.0 * std::exp(-0.5 * std::pow((carry - 150.0) / 20.0, 2));
+        REQUIRE_THAT(chances[i], WithinRel(mishit / (usual + mishit), 1e-9));
+    }
+    const PatternFit fit = learnt_pattern(shots, pattern, usual_weight);
+    const std::vector<double> again = mishit_chances(fit.pattern, shots);
+    for (std::size_t i = 0; i < 2; ++i)
+        REQUIRE_THAT(again[i], WithinAbs(fit.mishit_chance[i], 1e-6));
+}

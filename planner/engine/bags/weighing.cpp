@@ -71,6 +71,7 @@ class Scales {
         result.strokes = mean(result.course_strokes);
         for (const BagChange& change : request_.changes)
             result.changes.push_back(weighed(change));
+        result.compared = compared_clubs(golfer_, result.changes);
         return result;
     }
 

@@ -15,6 +15,7 @@
 #include "planner/engine/assumptions.hpp"
 #include "planner/engine/bags/bag_change.hpp"
 #include "planner/engine/bags/bag_on_hole.hpp"
+#include "planner/engine/bags/compared_clubs.hpp"
 #include "planner/engine/bags/more_shots.hpp"
 
 namespace landwidth {
@@ -61,6 +62,7 @@ struct Weighing {
     std::vector<double> course_strokes;  // a round of each course with the bag of today
     double strokes;                      // their mean
     std::vector<WeighedChange> changes;  // as asked for
+    std::vector<ComparedClub> compared;  // of all changes together, see compared_clubs
     Assumptions assumptions;
     std::vector<std::string> warnings;
 };
