@@ -149,11 +149,17 @@ AimSearch search_aims(TeeFan& fan, std::span<const Contender> contenders, int co
 }
 
 Outcome drawn_outcome(TeeFan& fan, const FanShots& drawn, int ray, int coarse_rays, double replay_cost) {
-    Outcome best = fan.outcome(drawn, ray);
-    for (int step = -drawn_aim_steps; step <= drawn_aim_steps; ++step) {
-        if (step == 0) continue;
-        const Outcome aimed = fan.outcome(drawn, ray + step * coarse_rays);
-        if (aimed.total(replay_cost) < best.total(replay_cost)) best = aimed;
+    // Downhill to either side: what a drawn pattern costs has one valley so close to the best aim.
+    const Outcome middle = fan.outcome(drawn, ray);
+    Outcome best = middle;
+    for (const int side : {-1, 1}) {
+        Outcome last = middle;
+        for (int step = 1; step <= drawn_aim_steps; ++step) {
+            const Outcome aimed = fan.outcome(drawn, ray + side * step * coarse_rays);
+            if (aimed.total(replay_cost) >= last.total(replay_cost)) break;
+            last = aimed;
+        }
+        if (last.total(replay_cost) < best.total(replay_cost)) best = last;
     }
     return best;
 }

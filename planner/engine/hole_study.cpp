@@ -108,9 +108,9 @@ HoleStudy::Options HoleStudy::options() {
     return searched(tee_contenders(hole_, golfer_, bag_, *fan_, forward_of(hole_), assumptions_));
 }
 
-HoleStudy::Options HoleStudy::options_among(std::span<const std::size_t> clubs) {
+HoleStudy::Options HoleStudy::options_of(const Golfer& golfer, std::span<const std::size_t> clubs) {
     std::vector<Contender> contenders =
-        tee_contenders(hole_, golfer_, bag_, *fan_, forward_of(hole_), assumptions_);
+        tee_contenders(hole_, golfer, bag_, *fan_, forward_of(hole_), assumptions_);
     const auto given = [&](const Contender& contender) {
         return std::ranges::find(clubs, contender.shots->club) != clubs.end();
     };

@@ -39,7 +39,9 @@ class HoleStudy {
     };
     Options options();
     // Of those clubs only the ones given, as far as there is any.
-    Options options_among(std::span<const std::size_t> clubs);
+    Options options_among(std::span<const std::size_t> clubs) { return options_of(golfer_, clubs); }
+    // The same with the bag of another golfer of the same profile, in this field.
+    Options options_of(const Golfer& golfer, std::span<const std::size_t> clubs);
 
     // Everything about one club at one aim. `shots` may be of a club that is not in the bag; `club` is then
     // only carried through. aim: plane bearing, taken to the nearest ray of the fan.

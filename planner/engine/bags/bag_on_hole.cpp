@@ -22,15 +22,15 @@ std::size_t best_of(const AimSearch& search) {
 
 }  // namespace
 
-BagOnHole bag_on_hole(HoleStudy& study, const HoleStudy::Options& options,
-                      std::span<const GroundShots> ground) {
+BagOnHole bag_on_hole(HoleStudy& study, const HoleStudy::Options& options) {
     const AimSearch& search = options.search;
     const std::size_t best = best_of(search);
     const ClubShots& shots = *options.contenders[best].shots;
     const AimedClub& aimed = search.clubs[best];
     TeeFan& fan = study.fan();
-    const Tally tally = study.mean_tally(shots, aimed.ray);
-    BagOnHole result{.club = aimed.club,
+    const Tally tally = fan.tally(shots.fine, aimed.ray);
+    BagOnHole result{.shots = &shots,
+                     .club = aimed.club,
                      .aim = fan.bearing_of(aimed.ray),
                      .strokes = aimed.outcome.solved(),
                      .lies = tally.lies,
@@ -45,11 +45,13 @@ BagOnHole bag_on_hole(HoleStudy& study, const HoleStudy::Options& options,
     for (const FanShots& drawn : shots.draws)
         from_tee.strokes.push_back(strokes_of(drawn) - own);
     result.drawn.push_back(std::move(from_tee));
-    if (ground.empty()) return result;
-    const std::vector<PlayedShots> played = played_shots(study, shots, result.aim);
-    for (const GroundShots& club : ground)
-        result.drawn.push_back({club.club(), club.on_hole(study, played)});
     return result;
+}
+
+void add_ground_shots(const HoleStudy& study, std::span<const PlayedShots> played,
+                      std::span<const GroundShots> clubs, BagOnHole& hole) {
+    for (const GroundShots& club : clubs)
+        hole.drawn.push_back({club.club(), club.on_hole(study, played)});
 }
 
 std::vector<double> drawn_strokes(const BagOnHole& hole) {

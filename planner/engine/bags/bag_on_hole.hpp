@@ -17,6 +17,7 @@ struct DrawnPart {
 };
 
 struct BagOnHole {
+    const ClubShots* shots;              // of the club from the tee
     std::size_t club;                    // number in the profile
     double aim;                          // plane bearing
     double strokes;                      // expected, to hole out
@@ -28,9 +29,12 @@ struct BagOnHole {
     std::vector<DrawnPart> drawn;
 };
 
-// The options are the study's. `ground`: the clubs whose shots from the ground are looked at too.
-BagOnHole bag_on_hole(HoleStudy& study, const HoleStudy::Options& options,
-                      std::span<const GroundShots> ground);
+// The options are the study's. Of what is open, the part of the tee club.
+BagOnHole bag_on_hole(HoleStudy& study, const HoleStudy::Options& options);
+
+// Adds what is open because of these clubs' shots from the ground; `played` after the bag's tee shot.
+void add_ground_shots(const HoleStudy& study, std::span<const PlayedShots> played,
+                      std::span<const GroundShots> clubs, BagOnHole& hole);
 
 // By draw, all parts together.
 std::vector<double> drawn_strokes(const BagOnHole& hole);

@@ -2,6 +2,7 @@
 
 #include <tbb/parallel_for.h>
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -36,6 +37,10 @@ GroundShots::GroundShots(const Golfer& golfer, std::size_t club, std::span<const
             from.drawn.push_back(*full_swing(one, club, stances[i], a.field_step_m, game.clearance(), a));
         }
     });
+}
+
+bool GroundShots::any() const {
+    return std::ranges::any_of(options_, [](const FromStance& from) { return from.own.has_value(); });
 }
 
 std::vector<double> GroundShots::on_hole(const HoleStudy& study, std::span<const PlayedShots> played) const {

@@ -21,6 +21,8 @@ class GroundShots {
                 const GolferGame& game);
 
     std::size_t club() const { return club_; }
+    // Whether the club is hit from the ground at all; a driver is not.
+    bool any() const;
     // By draw: how many strokes more the hole takes than with the pattern as it stands. `played` on that
     // study's hole.
     std::vector<double> on_hole(const HoleStudy& study, std::span<const PlayedShots> played) const;

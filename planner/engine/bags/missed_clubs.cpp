@@ -1,8 +1,9 @@
 #include "planner/engine/bags/missed_clubs.hpp"
 
 #include <algorithm>
-#include <cmath>
+#include <functional>
 #include <limits>
+#include <utility>
 
 #include "planner/engine/bags/played_shots.hpp"
 
@@ -10,49 +11,94 @@ namespace landwidth {
 
 namespace {
 
-// What choosing from the tee without a club costs more.
-double missed_from_tee(const AimSearch& search, std::size_t club) {
-    double best = std::numeric_limits<double>::infinity();
-    double without = best;
-    for (const AimedClub& aimed : search.clubs) {
-        const double cost = aimed.outcome.total(search.replay_cost);
-        best = std::min(best, cost);
-        if (aimed.club != club) without = std::min(without, cost);
-    }
-    return std::isfinite(without) ? without - best : 0.0;
+constexpr double none = std::numeric_limits<double>::infinity();
+
+bool is_among(const std::vector<std::size_t>& clubs, std::size_t club) {
+    return std::ranges::find(clubs, club) != clubs.end();
 }
+
+double cost_of(const AimSearch& search, const AimedClub& aimed) {
+    return aimed.outcome.total(search.replay_cost);
+}
+
+const AimedClub& best_of(const AimSearch& search) {
+    return *std::ranges::min_element(search.clubs, {},
+                                     [&](const AimedClub& a) { return cost_of(search, a); });
+}
+
+// The best of the shots from a cell with clubs that are let through; infinite where there is none.
+double best_cost(ActionSearch& search, int cell, const std::function<bool(std::size_t)>& allowed) {
+    std::vector<Ranked> found = search.everything(cell, [&](const ShotOption& option) {
+        return allowed(option.club) && search.is_sensible(cell, option);
+    });
+    if (found.empty())
+        found = search.everything(cell, [&](const ShotOption& option) { return allowed(option.club); });
+    if (found.empty()) return none;
+    std::vector<Action> actions;
+    for (const Ranked& shot : found)
+        actions.push_back(shot.action);
+    return double{search.cost(cell, search.best_of(cell, actions).action, &ShotOption::value_set)};
+}
+
+class Missed {
+  public:
+    Missed(HoleStudy& today, const HoleStudy::Options& options, const Newcomers& newcomers)
+        : today_(today),
+          search_(options.search),
+          newcomers_(newcomers),
+          strokes_(newcomers.sets.size(), std::vector<double>(newcomers.golfer.clubs.size(), 0.0)) {
+        const AimedClub& best = best_of(search_);
+        add_from_tee(best);
+        // The newcomers' search may have changed which balls go back to the tee.
+        today.fan().settle(search_.replay_cost);
+        const auto& shots = *options.contenders[static_cast<std::size_t>(&best - search_.clubs.data())].shots;
+        add_from_ground(played_shots(today, shots, today.fan().bearing_of(best.ray)));
+    }
+
+    std::vector<std::vector<double>> strokes() && { return std::move(strokes_); }
+
+  private:
+    void add_from_tee(const AimedClub& best) {
+        double next = none;
+        for (const AimedClub& aimed : search_.clubs)
+            if (aimed.club != best.club) next = std::min(next, cost_of(search_, aimed));
+        for (std::size_t set = 0; set < newcomers_.sets.size(); ++set) {
+            const HoleStudy::Options theirs = today_.options_of(newcomers_.golfer, newcomers_.sets[set]);
+            const double without = std::min(next, cost_of(theirs.search, best_of(theirs.search)));
+            strokes_[set][best.club] += std::max(0.0, without - cost_of(search_, best));
+        }
+    }
+
+    void add_from_ground(const std::vector<PlayedShots>& all) {
+        const PersonalField& field = *today_.personal();
+        const auto own = field.evaluator(0);
+        const auto with_newcomers = field.evaluator_of(newcomers_.game, 0);
+        for (const PlayedShots& played : all) {
+            const double with =
+                double{own->search().cost(played.cell, played.action, &ShotOption::value_set)};
+            const double without =
+                best_cost(own->search(), played.cell, [&](std::size_t club) { return club != played.club; });
+            for (std::size_t set = 0; set < newcomers_.sets.size(); ++set) {
+                const double newcomer =
+                    best_cost(with_newcomers->search(), played.cell,
+                              [&](std::size_t club) { return is_among(newcomers_.sets[set], club); });
+                const double instead = std::min(without, newcomer);
+                if (instead < none) strokes_[set][played.club] += played.mass * std::max(0.0, instead - with);
+            }
+        }
+    }
+
+    HoleStudy& today_;
+    const AimSearch& search_;
+    const Newcomers& newcomers_;
+    std::vector<std::vector<double>> strokes_;
+};
 
 }  // namespace
 
-std::vector<double> missed_on_hole(HoleStudy& study, const HoleStudy::Options& options,
-                                   const Golfer& golfer) {
-    std::vector<double> missed(golfer.clubs.size(), 0.0);
-    const AimSearch& search = options.search;
-    for (std::size_t club = 0; club < missed.size(); ++club)
-        if (is_playable(golfer.clubs[club])) missed[club] = missed_from_tee(search, club);
-
-    const PersonalField& field = *study.personal();
-    const auto best = std::ranges::min_element(
-        search.clubs, {}, [&](const AimedClub& aimed) { return aimed.outcome.total(search.replay_cost); });
-    const auto& tee_shots = *options.contenders[static_cast<std::size_t>(best - search.clubs.begin())].shots;
-    const auto evaluator = field.evaluator(0);
-    ActionSearch& shots = evaluator->search();
-    for (const PlayedShots& played : played_shots(study, tee_shots, study.fan().bearing_of(best->ray))) {
-        const auto is_other = [&](const ShotOption& option) { return option.club != played.club; };
-        std::vector<Ranked> others = shots.everything(played.cell, [&](const ShotOption& option) {
-            return is_other(option) && shots.is_sensible(played.cell, option);
-        });
-        if (others.empty()) others = shots.everything(played.cell, is_other);
-        if (others.empty()) continue;
-        std::vector<Action> actions;
-        for (const Ranked& other : others)
-            actions.push_back(other.action);
-        const Action next_best = shots.best_of(played.cell, actions).action;
-        const double without = double{shots.cost(played.cell, next_best, &ShotOption::value_set)};
-        const double with = double{shots.cost(played.cell, played.action, &ShotOption::value_set)};
-        missed[played.club] += played.mass * std::max(0.0, without - with);
-    }
-    return missed;
+std::vector<std::vector<double>> missed_on_hole(HoleStudy& today, const HoleStudy::Options& options,
+                                                const Newcomers& newcomers) {
+    return Missed(today, options, newcomers).strokes();
 }
 
 }  // namespace landwidth

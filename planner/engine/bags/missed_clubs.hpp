@@ -1,8 +1,8 @@
-// How much each club of a bag would be missed if it were left at home.
+// How much each club of the bag would be missed if it were left at home for another.
 //
-// Strokes a hole, to first order: how often the club is played from where, times what the next best shot
-// there costs more. What goes on from there is taken as it is with the club; the loss of leaving several out
-// is more than the sum.
+// Strokes a hole, to first order: how often the club is played from where with the bag of today, times what
+// the next best shot there costs more, the newcomer's among them. What goes on from there is taken as it is
+// today; the loss of leaving several out is more than the sum.
 #pragma once
 
 #include <vector>
@@ -11,8 +11,16 @@
 
 namespace landwidth {
 
-// By number of the club in the profile; 0 for clubs that are not in the bag, and for the putter. `options` of
-// the study.
-std::vector<double> missed_on_hole(HoleStudy& study, const HoleStudy::Options& options, const Golfer& golfer);
+// Clubs that may come in, one set at a time.
+struct Newcomers {
+    const Golfer& golfer;  // the profile with every club in the bag
+    const GolferGame& game;
+    std::vector<std::vector<std::size_t>> sets;
+};
+
+// For each set, by number of the club in the profile: 0 for clubs that are not in the bag today, and for the
+// putter. `options` of the study, which is of the bag of today.
+std::vector<std::vector<double>> missed_on_hole(HoleStudy& today, const HoleStudy::Options& options,
+                                                const Newcomers& newcomers);
 
 }  // namespace landwidth

@@ -22,12 +22,17 @@ constexpr double interval_share = 0.90;
 // A bag on every hole of every course: what the studies of it refer to, and what they found.
 struct BagOnCourses {
     BagOnCourses(Golfer owner, const EngineAssumptions& assumptions, std::size_t holes)
-        : golfer(std::move(owner)), game(golfer, assumptions), studies(holes), options(holes) {}
+        : golfer(std::move(owner)),
+          game(golfer, assumptions),
+          studies(holes),
+          options(holes),
+          results(holes) {}
 
     Golfer golfer;
     GolferGame game;
     std::vector<std::unique_ptr<HoleStudy>> studies;
     std::vector<HoleStudy::Options> options;
+    std::vector<BagOnHole> results;
 };
 
 double share_positive(const std::vector<double>& values) {
@@ -61,6 +66,7 @@ class Scales {
             today_->studies[i] =
                 std::make_unique<HoleStudy>(*holes_[i], today_->golfer, today_->game, shots_, plan_, 0);
             today_->options[i] = today_->studies[i]->options();
+            today_->results[i] = bag_on_hole(*today_->studies[i], today_->options[i]);
         });
     }
 
@@ -69,75 +75,93 @@ class Scales {
         result.assumptions = request_.assumptions;
         result.course_strokes = strokes_by_course();
         result.strokes = mean(result.course_strokes);
-        for (const BagChange& change : request_.changes)
-            result.changes.push_back(weighed(change));
+        const std::vector<std::vector<MissedClub>> missed = missed_clubs();
+        for (std::size_t i = 0; i < request_.changes.size(); ++i)
+            result.changes.push_back(weighed(request_.changes[i], missed[i]));
         result.compared = compared_clubs(golfer_, result.changes);
         return result;
     }
 
   private:
-    // `from` with the change, solved on every hole.
-    std::unique_ptr<BagOnCourses> changed(const BagOnCourses& from, const BagChange& change) const {
-        auto bag = std::make_unique<BagOnCourses>(with_change(from.golfer, change), engine_, holes_.size());
+    // The bag of today with the change, on every hole.
+    std::unique_ptr<BagOnCourses> changed(const BagChange& change) const {
+        auto bag = std::make_unique<BagOnCourses>(with_change(golfer_, change), engine_, holes_.size());
         tbb::parallel_for(std::size_t{0}, holes_.size(), [&](std::size_t i) {
-            bag->studies[i] = std::make_unique<HoleStudy>(*from.studies[i], bag->golfer, bag->game, shots_);
-            bag->options[i] = bag->studies[i]->options_among(clubs_to_try(from.options[i], change.in));
+            bag->studies[i] =
+                std::make_unique<HoleStudy>(*today_->studies[i], bag->golfer, bag->game, shots_);
+            bag->options[i] = bag->studies[i]->options_among(clubs_to_try(today_->options[i], change.in));
+            bag->results[i] = bag_on_hole(*bag->studies[i], bag->options[i]);
         });
         return bag;
     }
 
-    // What the bag makes of every hole, the shots that these clubs play from the ground being as open as
-    // those from the tee.
-    std::vector<BagOnHole> results(BagOnCourses& bag, const std::vector<std::size_t>& open_clubs) const {
+    // The bag's results where these clubs' shots from the ground are as open as those from the tee.
+    std::vector<BagOnHole> with_ground_shots(BagOnCourses& bag, const std::vector<std::size_t>& clubs) const {
         std::vector<GroundShots> ground;
-        for (const std::size_t club : open_clubs)
-            ground.emplace_back(bag.golfer, club,
-                                drawn_patterns(golfer_.clubs[club], engine_.prior, club,
-                                               static_cast<int>(engine_.weigh_draws)),
-                                bag.game);
-        std::vector<BagOnHole> holes(holes_.size());
+        for (const std::size_t club : clubs) {
+            GroundShots shots(bag.golfer, club,
+                              drawn_patterns(golfer_.clubs[club], engine_.prior, club,
+                                             static_cast<int>(engine_.weigh_draws)),
+                              bag.game);
+            if (shots.any()) ground.push_back(std::move(shots));
+        }
+        std::vector<BagOnHole> holes = bag.results;
+        if (ground.empty()) return holes;
         tbb::parallel_for(std::size_t{0}, holes_.size(), [&](std::size_t i) {
-            // A fan that two bags share keeps the choices of the one that used it last.
-            bag.studies[i]->fan().settle(bag.options[i].search.replay_cost);
-            holes[i] = bag_on_hole(*bag.studies[i], bag.options[i], ground);
+            HoleStudy& study = *bag.studies[i];
+            // A fan that several bags share keeps the choices of the one that used it last.
+            study.fan().settle(bag.options[i].search.replay_cost);
+            add_ground_shots(study, played_shots(study, *holes[i].shots, holes[i].aim), ground, holes[i]);
         });
         return holes;
     }
 
-    WeighedChange weighed(const BagChange& asked) const {
+    WeighedChange weighed(const BagChange& asked, const std::vector<MissedClub>& missed) const {
         WeighedChange result{};
         result.change = asked;
-        std::unique_ptr<BagOnCourses> bag = changed(*today_, asked);
-        std::unique_ptr<BagOnCourses> too_full;  // what the final bag is solved from must outlive it
-        if (clubs_carried(bag->golfer) > most_clubs) {
-            result.missed = missed(*bag, asked);
-            const BagChange left{{}, {}, {result.missed.front().club}};
-            result.change.out.push_back(result.missed.front().club);
-            too_full = std::move(bag);
-            bag = changed(*too_full, left);
-        }
-        sum_up(results(*today_, result.change.out), results(*bag, result.change.in), result);
+        result.missed = missed;
+        if (!missed.empty()) result.change.out.push_back(missed.front().club);
+        const std::unique_ptr<BagOnCourses> bag = changed(result.change);
+        sum_up(with_ground_shots(*today_, result.change.out), with_ground_shots(*bag, result.change.in),
+               result);
         return result;
     }
 
-    // Of the clubs that may be left at home, least missed first.
-    std::vector<MissedClub> missed(BagOnCourses& bag, const BagChange& change) const {
-        std::vector<std::vector<double>> by_hole(holes_.size());
-        tbb::parallel_for(std::size_t{0}, holes_.size(), [&](std::size_t i) {
-            by_hole[i] = missed_on_hole(*bag.studies[i], bag.options[i], bag.golfer);
-        });
-        std::vector<MissedClub> clubs;
-        for (std::size_t club = 0; club < bag.golfer.clubs.size(); ++club) {
-            const bool just_added = std::ranges::find(change.in, club) != change.in.end();
-            if (!is_playable(bag.golfer.clubs[club]) || just_added) continue;
-            double sum = 0.0;
-            for (const std::vector<double>& hole : by_hole)
-                sum += hole[club];
-            clubs.push_back({club, sum / static_cast<double>(courses_.size())});
+    bool is_too_full(const BagChange& change) const {
+        return clubs_carried(with_change(golfer_, change)) > most_clubs;
+    }
+
+    // For every change that makes the bag too full, the clubs that may stay at home, least missed first.
+    std::vector<std::vector<MissedClub>> missed_clubs() const {
+        std::vector<std::vector<MissedClub>> missed(request_.changes.size());
+        Golfer all = golfer_;
+        for (Club& club : all.clubs)
+            club.in_bag = true;
+        const GolferGame game(all, engine_);
+        Newcomers newcomers{all, game, {}};
+        std::vector<std::size_t> too_full;
+        for (std::size_t i = 0; i < request_.changes.size(); ++i) {
+            if (!is_too_full(request_.changes[i])) continue;
+            too_full.push_back(i);
+            newcomers.sets.push_back(request_.changes[i].in);
         }
-        if (clubs.empty()) throw UsageError("the bag has no club that could be left at home");
-        std::ranges::stable_sort(clubs, {}, &MissedClub::strokes);
-        return clubs;
+        if (too_full.empty()) return missed;
+        std::vector<std::vector<std::vector<double>>> by_hole(holes_.size());
+        tbb::parallel_for(std::size_t{0}, holes_.size(), [&](std::size_t i) {
+            by_hole[i] = missed_on_hole(*today_->studies[i], today_->options[i], newcomers);
+        });
+        for (std::size_t set = 0; set < too_full.size(); ++set) {
+            std::vector<MissedClub>& clubs = missed[too_full[set]];
+            for (std::size_t club = 0; club < golfer_.clubs.size(); ++club) {
+                if (!is_playable(golfer_.clubs[club])) continue;
+                double sum = 0.0;
+                for (const std::vector<std::vector<double>>& hole : by_hole)
+                    sum += hole[set][club];
+                clubs.push_back({club, sum / static_cast<double>(courses_.size())});
+            }
+            std::ranges::stable_sort(clubs, {}, &MissedClub::strokes);
+        }
+        return missed;
     }
 
     void sum_up(const std::vector<BagOnHole>& before, const std::vector<BagOnHole>& after,
