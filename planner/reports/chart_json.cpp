@@ -2,6 +2,7 @@
 
 #include "planner/reports/chart_reports.hpp"
 #include "planner/reports/chart_words.hpp"
+#include "planner/reports/json_assumptions.hpp"
 #include "planner/reports/json_pieces.hpp"
 #include "planner/reports/rounded.hpp"
 
@@ -54,7 +55,7 @@ std::string chart_json(const ChartView& view) {
         {"golfer", {{"name", view.golfer.name}}},
         {"trouble", std::string(chart_trouble_name(chart.trouble))},
         {"field", "personal"},
-        {"assumptions", json_assumptions(chart.assumptions)},
+        {"assumptions", json_assumptions(list_assumptions(chart.assumptions))},
         {"warnings", chart.warnings},
         {"cells", json_cells(view)},
         {"break_evens", json_break_evens(chart)},

@@ -108,11 +108,13 @@ class Scales {
         WeighedChange result{};
         result.change = asked;
         std::unique_ptr<BagOnCourses> bag = changed(*today_, asked);
+        std::unique_ptr<BagOnCourses> too_full;  // what the final bag is solved from must outlive it
         if (clubs_carried(bag->golfer) > most_clubs) {
             result.missed = missed(*bag, asked);
             const BagChange left{{}, {}, {result.missed.front().club}};
             result.change.out.push_back(result.missed.front().club);
-            bag = changed(*bag, left);
+            too_full = std::move(bag);
+            bag = changed(*too_full, left);
         }
         sum_up(results(*today_, result.change.out), results(*bag, result.change.in), result);
         return result;
