@@ -110,6 +110,9 @@ class Picture {
         frame_ = {down(frame_.left), up(frame_.right), down(frame_.near), up(frame_.far)};
         px_per_unit_ = std::min(widest_plot_px / (frame_.right - frame_.left),
                                 tallest_plot_px / (frame_.far - frame_.near));
+        // Wide patterns that are not deep: room for their labels all the same.
+        while (plot_height() < label_gap_px * static_cast<double>(patterns_.size() + 1))
+            frame_.far += fine_step;
     }
 
     double plot_width() const { return px_per_unit_ * (frame_.right - frame_.left); }

@@ -32,6 +32,7 @@ constexpr std::string_view weigh_style = R"css(
 .assumptions { font-size: .85rem; }
 @media (max-width: 44rem) {
   .changes, .holes { font-size: .85rem; min-width: 40rem; }
+  .pattern-list { font-size: .8rem; }
 }
 @media print {
   .fold { display: none; }

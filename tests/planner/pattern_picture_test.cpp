@@ -105,3 +105,18 @@ TEST_CASE("a picture holds one to four patterns", "[picture]") {
                     std::logic_error);
     CHECK_NOTHROW(pattern_picture(std::vector<PicturedPattern>(4, {&club, {}}), DisplayUnits::yards));
 }
+
+TEST_CASE("labels of flat patterns stay on the picture, one above the other", "[picture]") {
+    Club club = round_club(1.0);
+    club.pattern->usual.side_sd_m = 60.0;
+    const std::string html =
+        pattern_picture(std::vector<PicturedPattern>(4, {&club, {}}), DisplayUnits::metres);
+    const std::regex label("<text class=\"club p[0-3]\" x=\"[0-9.]+\" y=\"([0-9.]+)\"");
+    double above = 0.0;
+    int labels = 0;
+    for (std::sregex_iterator i(html.begin(), html.end(), label), end; i != end; ++i, ++labels) {
+        CHECK(std::stod((*i)[1]) >= above + 20.0);
+        above = std::stod((*i)[1]);
+    }
+    CHECK(labels == 4);
+}
