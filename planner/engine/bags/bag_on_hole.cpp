@@ -29,13 +29,13 @@ BagOnHole bag_on_hole(HoleStudy& study, const HoleStudy::Options& options) {
     const AimedClub& aimed = search.clubs[best];
     TeeFan& fan = study.fan();
     const Tally tally = fan.tally(shots.fine, aimed.ray);
-    BagOnHole result{.shots = &shots,
-                     .club = aimed.club,
+    BagOnHole result{.club = aimed.club,
                      .aim = fan.bearing_of(aimed.ray),
                      .strokes = aimed.outcome.solved(),
                      .lies = tally.lies,
                      .leave_mean_m = tally.leave_mean_m,
-                     .drawn = {}};
+                     .drawn = {},
+                     .shots = &shots};
     const auto strokes_of = [&](const FanShots& drawn) {
         return drawn_outcome(fan, drawn, aimed.ray, study.coarse_rays(), search.replay_cost).solved();
     };

@@ -17,7 +17,6 @@ struct DrawnPart {
 };
 
 struct BagOnHole {
-    const ClubShots* shots;              // of the club from the tee
     std::size_t club;                    // number in the profile
     double aim;                          // plane bearing
     double strokes;                      // expected, to hole out
@@ -27,6 +26,7 @@ struct BagOnHole {
     // aims accordingly, but carries what the evidence of today says. Then those of clubs that a change brings
     // in or takes out, from the ground.
     std::vector<DrawnPart> drawn;
+    const ClubShots* shots = nullptr;  // of the tee club
 };
 
 // The options are the study's. Of what is open, the part of the tee club.

@@ -10,6 +10,8 @@ namespace landwidth {
 namespace {
 
 constexpr int quantiles = 400;
+// A variance below this is rounding: three hundredths of a thousandth of a stroke.
+constexpr double nothing_open = 1e-9;
 
 double variance_of(const std::vector<double>& values) {
     if (values.size() < 2) return 0.0;
@@ -52,7 +54,7 @@ std::optional<MoreShots> more_shots(double mean, std::span<const OpenClub> clubs
     double all = 0.0;
     for (const OpenClub& club : clubs)
         all += variance_of(club.drawn);
-    if (all <= 0.0) return std::nullopt;
+    if (all <= nothing_open) return std::nullopt;
     std::optional<MoreShots> best;
     for (const OpenClub& club : clubs) {
         const double own = variance_of(club.drawn);
