@@ -108,14 +108,19 @@ HoleStudy::Options HoleStudy::options() {
     return searched(tee_contenders(hole_, golfer_, bag_, *fan_, forward_of(hole_), assumptions_));
 }
 
-HoleStudy::Options HoleStudy::options_of(const Golfer& golfer, std::span<const std::size_t> clubs) {
-    std::vector<Contender> contenders =
+HoleStudy::Options HoleStudy::options_of(const Golfer& golfer, std::span<const Asked> asked) {
+    const std::vector<Contender> all =
         tee_contenders(hole_, golfer, bag_, *fan_, forward_of(hole_), assumptions_);
-    const auto given = [&](const Contender& contender) {
-        return std::ranges::find(clubs, contender.shots->club) != clubs.end();
-    };
-    if (std::ranges::any_of(contenders, given)) std::erase_if(contenders, std::not_fn(given));
-    return searched(std::move(contenders));
+    std::vector<Contender> few;
+    for (Contender contender : all) {
+        const auto wanted = std::ranges::find(asked, contender.shots->club, &Asked::club);
+        if (wanted == asked.end()) continue;
+        const AimRange own = contender.range;
+        contender.range = {std::clamp(wanted->range.first_ray, own.first_ray, own.last_ray),
+                           std::clamp(wanted->range.last_ray, own.first_ray, own.last_ray)};
+        few.push_back(contender);
+    }
+    return searched(few.empty() ? all : few);
 }
 
 HoleStudy::Options HoleStudy::searched(std::vector<Contender> contenders) {
@@ -169,7 +174,7 @@ std::vector<PlannedShot> HoleStudy::next_shots_after(const ShotPattern& pattern,
 
 std::vector<ScorePaths::Visit> HoleStudy::visits_after(const ClubShots& shots, double aim) {
     if (!paths_) return {};
-    paths_->from(fan_->next_places(shots.fine, fan_->ray_near(aim)));
+    paths_->from(fan_->next_places(shots.coarse, fan_->ray_near(aim)));
     return paths_->visits();
 }
 

@@ -38,10 +38,14 @@ class HoleStudy {
         AimSearch search;
     };
     Options options();
-    // Of those clubs only the ones given, as far as there is any.
-    Options options_among(std::span<const std::size_t> clubs) { return options_of(golfer_, clubs); }
-    // The same with the bag of another golfer of the same profile, in this field.
-    Options options_of(const Golfer& golfer, std::span<const std::size_t> clubs);
+    // A few of those clubs, each within a range of aims; those that are no contenders are left out, all
+    // contenders are taken where none is left. The bag may be that of another golfer of the same profile.
+    struct Asked {
+        std::size_t club;
+        AimRange range;
+    };
+    Options options_of(const Golfer& golfer, std::span<const Asked> asked);
+    Options options_of(std::span<const Asked> asked) { return options_of(golfer_, asked); }
 
     // Everything about one club at one aim. `shots` may be of a club that is not in the bag; `club` is then
     // only carried through. aim: plane bearing, taken to the nearest ray of the fan.

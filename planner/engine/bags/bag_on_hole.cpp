@@ -7,7 +7,10 @@ namespace landwidth {
 namespace {
 
 // Clubs this much dearer than the best do not become the best by a change of the bag.
-constexpr double out_of_contention = 0.4;
+constexpr double out_of_contention = 0.25;
+// Coarse aims looked at again beside a known one, and beyond the outermost known ones.
+constexpr int steps_near = 3;
+constexpr int steps_outside = 6;
 
 double total(const AimSearch& search, std::size_t i) {
     return search.clubs[i].outcome.total(search.replay_cost);
@@ -62,12 +65,21 @@ std::vector<double> drawn_strokes(const BagOnHole& hole) {
     return sum;
 }
 
-std::vector<std::size_t> clubs_to_try(const HoleStudy::Options& before, const std::vector<std::size_t>& in) {
-    std::vector<std::size_t> clubs = in;
+std::vector<HoleStudy::Asked> clubs_to_try(const HoleStudy::Options& before,
+                                           const std::vector<std::size_t>& in, int coarse_rays) {
     const AimSearch& search = before.search;
+    const auto [least, most] = std::ranges::minmax_element(search.clubs, {}, &AimedClub::ray);
+    std::vector<HoleStudy::Asked> clubs;
+    for (const std::size_t club : in)
+        clubs.push_back(
+            {club, {least->ray - steps_outside * coarse_rays, most->ray + steps_outside * coarse_rays}});
     const double limit = total(search, best_of(search)) + out_of_contention;
-    for (std::size_t i = 0; i < search.clubs.size(); ++i)
-        if (total(search, i) <= limit) clubs.push_back(search.clubs[i].club);
+    for (std::size_t i = 0; i < search.clubs.size(); ++i) {
+        const int ray = search.clubs[i].ray;
+        if (total(search, i) <= limit)
+            clubs.push_back(
+                {search.clubs[i].club, {ray - steps_near * coarse_rays, ray + steps_near * coarse_rays}});
+    }
     return clubs;
 }
 

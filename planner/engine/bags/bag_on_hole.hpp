@@ -39,8 +39,10 @@ void add_ground_shots(const HoleStudy& study, std::span<const PlayedShots> playe
 // By draw, all parts together.
 std::vector<double> drawn_strokes(const BagOnHole& hole);
 
-// The options that can matter after a change: the clubs that came in and those that were in contention
-// before.
-std::vector<std::size_t> clubs_to_try(const HoleStudy::Options& before, const std::vector<std::size_t>& in);
+// What can matter after a change: the clubs that were in contention before, near their aims of then, and
+// those that came in, within the aims that any club had then and a little outside of them. `before`: of all
+// clubs.
+std::vector<HoleStudy::Asked> clubs_to_try(const HoleStudy::Options& before,
+                                           const std::vector<std::size_t>& in, int coarse_rays);
 
 }  // namespace landwidth

@@ -5,13 +5,15 @@
 #include <limits>
 #include <utility>
 
-#include "planner/engine/bags/played_shots.hpp"
+#include "planner/engine/bags/bag_on_hole.hpp"
 
 namespace landwidth {
 
 namespace {
 
 constexpr double none = std::numeric_limits<double>::infinity();
+// Places that see fewer shots a round of the hole do not change a ranking.
+constexpr double least_mass = 1e-3;
 
 bool is_among(const std::vector<std::size_t>& clubs, std::size_t club) {
     return std::ranges::find(clubs, club) != clubs.end();
@@ -42,38 +44,41 @@ double best_cost(ActionSearch& search, int cell, const std::function<bool(std::s
 
 class Missed {
   public:
-    Missed(HoleStudy& today, const HoleStudy::Options& options, const Newcomers& newcomers)
+    Missed(HoleStudy& today, const HoleStudy::Options& options, std::span<const PlayedShots> played,
+           const Newcomers& newcomers)
         : today_(today),
-          search_(options.search),
+          options_(options),
           newcomers_(newcomers),
           strokes_(newcomers.sets.size(), std::vector<double>(newcomers.golfer.clubs.size(), 0.0)) {
-        const AimedClub& best = best_of(search_);
-        add_from_tee(best);
-        // The newcomers' search may have changed which balls go back to the tee.
-        today.fan().settle(search_.replay_cost);
-        const auto& shots = *options.contenders[static_cast<std::size_t>(&best - search_.clubs.data())].shots;
-        add_from_ground(played_shots(today, shots, today.fan().bearing_of(best.ray)));
+        add_from_tee();
+        add_from_ground(played);
     }
 
     std::vector<std::vector<double>> strokes() && { return std::move(strokes_); }
 
   private:
-    void add_from_tee(const AimedClub& best) {
+    void add_from_tee() {
+        const AimSearch& search = options_.search;
+        const AimedClub& best = best_of(search);
         double next = none;
-        for (const AimedClub& aimed : search_.clubs)
-            if (aimed.club != best.club) next = std::min(next, cost_of(search_, aimed));
+        for (const AimedClub& aimed : search.clubs)
+            if (aimed.club != best.club) next = std::min(next, cost_of(search, aimed));
         for (std::size_t set = 0; set < newcomers_.sets.size(); ++set) {
-            const HoleStudy::Options theirs = today_.options_of(newcomers_.golfer, newcomers_.sets[set]);
+            const std::vector<HoleStudy::Asked> asked =
+                clubs_to_try(options_, newcomers_.sets[set], today_.coarse_rays());
+            const HoleStudy::Options theirs =
+                today_.options_of(newcomers_.golfer, std::span(asked).first(newcomers_.sets[set].size()));
             const double without = std::min(next, cost_of(theirs.search, best_of(theirs.search)));
-            strokes_[set][best.club] += std::max(0.0, without - cost_of(search_, best));
+            strokes_[set][best.club] += std::max(0.0, without - cost_of(search, best));
         }
     }
 
-    void add_from_ground(const std::vector<PlayedShots>& all) {
+    void add_from_ground(std::span<const PlayedShots> all) {
         const PersonalField& field = *today_.personal();
         const auto own = field.evaluator(0);
         const auto with_newcomers = field.evaluator_of(newcomers_.game, 0);
         for (const PlayedShots& played : all) {
+            if (played.mass < least_mass) continue;
             const double with =
                 double{own->search().cost(played.cell, played.action, &ShotOption::value_set)};
             const double without =
@@ -89,7 +94,7 @@ class Missed {
     }
 
     HoleStudy& today_;
-    const AimSearch& search_;
+    const HoleStudy::Options& options_;
     const Newcomers& newcomers_;
     std::vector<std::vector<double>> strokes_;
 };
@@ -97,8 +102,9 @@ class Missed {
 }  // namespace
 
 std::vector<std::vector<double>> missed_on_hole(HoleStudy& today, const HoleStudy::Options& options,
+                                                std::span<const PlayedShots> played,
                                                 const Newcomers& newcomers) {
-    return Missed(today, options, newcomers).strokes();
+    return Missed(today, options, played, newcomers).strokes();
 }
 
 }  // namespace landwidth

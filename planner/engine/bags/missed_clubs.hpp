@@ -5,9 +5,10 @@
 // today; the loss of leaving several out is more than the sum.
 #pragma once
 
+#include <span>
 #include <vector>
 
-#include "planner/engine/hole_study.hpp"
+#include "planner/engine/bags/played_shots.hpp"
 
 namespace landwidth {
 
@@ -19,8 +20,9 @@ struct Newcomers {
 };
 
 // For each set, by number of the club in the profile: 0 for clubs that are not in the bag today, and for the
-// putter. `options` of the study, which is of the bag of today.
+// putter. `options` of the study, which is of the bag of today; `played` after its best tee shot.
 std::vector<std::vector<double>> missed_on_hole(HoleStudy& today, const HoleStudy::Options& options,
+                                                std::span<const PlayedShots> played,
                                                 const Newcomers& newcomers);
 
 }  // namespace landwidth

@@ -33,6 +33,7 @@ struct BagOnCourses {
     std::vector<std::unique_ptr<HoleStudy>> studies;
     std::vector<HoleStudy::Options> options;
     std::vector<BagOnHole> results;
+    std::vector<std::vector<PlayedShots>> played;  // once asked for
 };
 
 double share_positive(const std::vector<double>& values) {
@@ -89,10 +90,24 @@ class Scales {
         tbb::parallel_for(std::size_t{0}, holes_.size(), [&](std::size_t i) {
             bag->studies[i] =
                 std::make_unique<HoleStudy>(*today_->studies[i], bag->golfer, bag->game, shots_);
-            bag->options[i] = bag->studies[i]->options_among(clubs_to_try(today_->options[i], change.in));
+            bag->options[i] = bag->studies[i]->options_of(
+                clubs_to_try(today_->options[i], change.in, today_->studies[i]->coarse_rays()));
             bag->results[i] = bag_on_hole(*bag->studies[i], bag->options[i]);
         });
         return bag;
+    }
+
+    // The shots after the tee shots of a bag.
+    const std::vector<std::vector<PlayedShots>>& played(BagOnCourses& bag) const {
+        if (!bag.played.empty()) return bag.played;
+        bag.played.resize(holes_.size());
+        tbb::parallel_for(std::size_t{0}, holes_.size(), [&](std::size_t i) {
+            HoleStudy& study = *bag.studies[i];
+            // A fan that several bags share keeps the choices of the one that used it last.
+            study.fan().settle(bag.options[i].search.replay_cost);
+            bag.played[i] = played_shots(study, *bag.results[i].shots, bag.results[i].aim);
+        });
+        return bag.played;
     }
 
     // The bag's results where these clubs' shots from the ground are as open as those from the tee.
@@ -107,11 +122,9 @@ class Scales {
         }
         std::vector<BagOnHole> holes = bag.results;
         if (ground.empty()) return holes;
+        const std::vector<std::vector<PlayedShots>>& shots = played(bag);
         tbb::parallel_for(std::size_t{0}, holes_.size(), [&](std::size_t i) {
-            HoleStudy& study = *bag.studies[i];
-            // A fan that several bags share keeps the choices of the one that used it last.
-            study.fan().settle(bag.options[i].search.replay_cost);
-            add_ground_shots(study, played_shots(study, *holes[i].shots, holes[i].aim), ground, holes[i]);
+            add_ground_shots(*bag.studies[i], shots[i], ground, holes[i]);
         });
         return holes;
     }
@@ -146,9 +159,10 @@ class Scales {
             newcomers.sets.push_back(request_.changes[i].in);
         }
         if (too_full.empty()) return missed;
+        const std::vector<std::vector<PlayedShots>>& shots = played(*today_);
         std::vector<std::vector<std::vector<double>>> by_hole(holes_.size());
         tbb::parallel_for(std::size_t{0}, holes_.size(), [&](std::size_t i) {
-            by_hole[i] = missed_on_hole(*today_->studies[i], today_->options[i], newcomers);
+            by_hole[i] = missed_on_hole(*today_->studies[i], today_->options[i], shots[i], newcomers);
         });
         for (std::size_t set = 0; set < too_full.size(); ++set) {
             std::vector<MissedClub>& clubs = missed[too_full[set]];

@@ -38,11 +38,12 @@ std::vector<char> FieldSolver::look_at_changes(Work& work, const KnownSolution& 
                 return work.layer.action[static_cast<std::size_t>(cell)].option < 0;
             });
         if (lost) {
-            large.found.clear();
-            for (const Ranked& shot : work.search->everything(large.cell))
-                large.found.push_back(shot.action);
+            // What is left of the best few, and what is near it, replaces a lost shot; all is looked at where
+            // nothing is left.
             marked[index] = 1;
-            continue;
+            if (large.found.empty())
+                for (const Ranked& shot : work.search->everything(large.cell))
+                    large.found.push_back(shot.action);
         }
         const std::vector<Ranked> fresh = work.search->everything(large.cell, [&](const ShotOption& option) {
             return match.is_new(stance, option) && work.search->is_sensible(large.cell, option);
