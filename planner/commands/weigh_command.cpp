@@ -16,7 +16,7 @@ namespace landwidth {
 void WeighCommand::setup(CLI::App& app) {
     app.add_option("FILES", files_, "maps of one or several courses, then the golfer's profile")
         ->required()
-        ->expected(2, -1)
+        ->expected(1, -1)
         ->type_name("COURSE... PROFILE");
     course_.setup_choice(app);
     app.add_option(
@@ -59,7 +59,7 @@ int WeighCommand::run(std::ostream& out, std::ostream& err) {
     for (const std::string& text : assumed_)
         override_assumption(request.assumptions, text);
     request.local_rule_e5 = !local_rule_.empty();
-    if (files_.size() < 2) throw UsageError("weigh needs a map of a course and a profile");
+    if (files_.size() < 2) throw UsageError("weigh needs the map of a COURSE and a PROFILE");
     const ProfileReading profile = read_profile(files_.back());
     ChangesToWeigh asked = changes_to_weigh(profile.golfer, {added_, dropped_, replaced_});
     request.changes = asked.changes;

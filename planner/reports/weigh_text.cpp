@@ -61,8 +61,6 @@ std::string holes_of(const WeighView& view, const WeighedChange& change) {
             const HoleGain& gain = change.courses[c].holes[h];
             if (!shows(gain)) continue;
             any = true;
-            std::string why = why_words(gain, view.units);
-            if (why.empty()) why = "the same tee shot; other shots change";
             std::vector<std::string> row{hole.ref,
                                          std::to_string(hole.par),
                                          length_number(hole.line.length(), view.units),
@@ -70,7 +68,7 @@ std::string holes_of(const WeighView& view, const WeighedChange& change) {
                                          view.golfer.clubs.at(gain.after.club).name,
                                          gain_text(gain.gain),
                                          gain.chance ? share_text(*gain.chance) : "-",
-                                         why};
+                                         short_why_words(gain, view.units)};
             if (several) row.insert(row.begin(), std::to_string(c + 1));
             table.add_row(row);
         }

@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <functional>
+#include <vector>
 
 #include "planner/reports/display_length.hpp"
 #include "planner/reports/rounded.hpp"
@@ -19,7 +21,7 @@ constexpr double shown_strokes = 0.005;
 constexpr double unnoticed_strokes = 0.05;
 constexpr double shown_share = 0.015;
 constexpr double shown_leave_m = 3.0;
-constexpr std::size_t most_reasons = 3;
+constexpr std::size_t most_changes = 3;
 // All of some hundred draws may agree; that is still no certainty.
 constexpr double surest = 0.999;
 // Words for chances.
@@ -47,6 +49,30 @@ double share_on(const BagOnHole& hole, const Ground& ground) {
     for (std::size_t i = 0; i < ground.count; ++i)
         share += hole.lies[index_of(ground.lies[i])];
     return share;
+}
+
+// What the balls from the tee find more or less of.
+struct Change {
+    const char* ground;
+    double before, after;  // shares
+    // What costs a stroke weighs more than what costs part of one.
+    double weight;
+};
+
+std::vector<Change> largest_changes(const HoleGain& hole, std::size_t most) {
+    std::vector<Change> changes;
+    for (const Ground& ground : grounds) {
+        const double before = share_on(hole.before, ground);
+        const double after = share_on(hole.after, ground);
+        if (std::abs(after - before) < shown_share) continue;
+        const bool costs_a_stroke =
+            ground.lies[0] == Lie::penalty_red || ground.lies[0] == Lie::out_of_bounds;
+        changes.push_back(
+            {ground.name, before, after, std::abs(after - before) * (costs_a_stroke ? 4.0 : 1.0)});
+    }
+    std::ranges::stable_sort(changes, std::greater<>{}, &Change::weight);
+    if (changes.size() > most) changes.resize(most);
+    return changes;
 }
 
 const std::string& club_name(const WeighView& view, std::size_t club) {
@@ -108,32 +134,28 @@ int holes_with_new_club(const WeighedChange& change) {
 
 std::string why_words(const HoleGain& hole, DisplayUnits units) {
     if (hole.before.club == hole.after.club) return {};
-    struct Reason {
-        double weight;
-        std::string words;
-    };
-    std::vector<Reason> reasons;
-    for (const Ground& ground : grounds) {
-        const double before = share_on(hole.before, ground);
-        const double after = share_on(hole.after, ground);
-        if (std::abs(after - before) < shown_share) continue;
-        // What costs a stroke weighs more than what costs part of one.
-        const bool costs_a_stroke =
-            ground.lies[0] == Lie::penalty_red || ground.lies[0] == Lie::out_of_bounds;
-        reasons.push_back(
-            {std::abs(after - before) * (costs_a_stroke ? 4.0 : 1.0),
-             fmt::format("{} {} instead of {}", ground.name, share_text(after), share_text(before))});
-    }
-    std::ranges::stable_sort(reasons, std::greater<>{}, &Reason::weight);
-    if (reasons.size() > most_reasons) reasons.resize(most_reasons);
-    const double further = hole.after.leave_mean_m - hole.before.leave_mean_m;
     std::string words;
-    for (const Reason& reason : reasons)
-        words += (words.empty() ? "" : ", ") + reason.words;
+    for (const Change& change : largest_changes(hole, most_changes))
+        words += fmt::format("{}{} {} instead of {}", words.empty() ? "" : ", ", change.ground,
+                             share_text(change.after), share_text(change.before));
+    const double further = hole.after.leave_mean_m - hole.before.leave_mean_m;
     if (std::abs(further) >= shown_leave_m)
         words += fmt::format("{}{} {} to go", words.empty() ? "" : ", ",
                              length_text(std::abs(further), units), further > 0.0 ? "more" : "less");
     return words.empty() ? "much the same from either club" : words;
+}
+
+std::string short_why_words(const HoleGain& hole, DisplayUnits units) {
+    if (hole.before.club == hole.after.club) return "other shots change";
+    std::string words;
+    for (const Change& change : largest_changes(hole, 1))
+        words += fmt::format("{} {} \u2192 {}", change.ground, share_text(change.before),
+                             share_text(change.after));
+    const double further = hole.after.leave_mean_m - hole.before.leave_mean_m;
+    if (std::abs(further) >= shown_leave_m)
+        words += fmt::format("{}{:+.0f} {}", words.empty() ? "" : ", ", in_display_units(further, units),
+                             display_unit(units));
+    return words.empty() ? "much the same" : words;
 }
 
 std::string sureness_words(const WeighedChange& change) {

@@ -33,6 +33,9 @@ int holes_with_new_club(const WeighedChange& change);
 // what is left. Empty when the tee shot stays the same.
 std::string why_words(const HoleGain& hole, DisplayUnits units);
 
+// The same for a column: the largest change, and how much further is left (+) or nearer (-).
+std::string short_why_words(const HoleGain& hole, DisplayUnits units);
+
 // How sure, in one sentence.
 std::string sureness_words(const WeighedChange& change);
 

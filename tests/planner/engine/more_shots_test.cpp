@@ -4,7 +4,9 @@
 
 #include <algorithm>
 #include <boost/random/normal_distribution.hpp>
+#include <boost/random/uniform_01.hpp>
 #include <cmath>
+#include <limits>
 #include <numeric>
 
 #include "golfer-profiles/counter_bits.hpp"
@@ -44,6 +46,19 @@ double variance(const std::vector<double>& values) {
     for (const double value : values)
         squares += (value - mean) * (value - mean);
     return squares / (n - 1.0);
+}
+
+// Shots of a pattern, its tail and its mishits with them.
+void hit(const ShotPattern& pattern, int count, CounterBits& bits, std::vector<ShotOffset>& shots) {
+    boost::random::uniform_01<double> uniform;
+    const double normal_tail = std::numeric_limits<double>::infinity();
+    for (int i = 0; i < count; ++i) {
+        const bool mishit = pattern.mishit && uniform(bits) < pattern.mishit->share;
+        const double u = uniform(bits);
+        const double v = uniform(bits);
+        shots.push_back(mishit ? spread_point(pattern.mishit->spread, normal_tail, u, v)
+                               : spread_point(pattern.usual, pattern.tail_dof, u, v));
+    }
 }
 
 }  // namespace
@@ -104,46 +119,44 @@ TEST_CASE("nothing open, nothing to hit", "[more_shots]") {
 }
 
 // The rule v m / (m + n) against learning itself: golfers drawn from what 20 shots leave open hit 20 more;
-// how much the mean carry and the logarithm of the side spread then move is compared with what the rule says.
+// how much the mean carry and the logarithm of the side spread then move is compared with what the rule says,
+// over a dozen sessions.
 TEST_CASE("further shots move a learnt pattern about as much as the rule says", "[more_shots]") {
     const PatternPrior prior = default_assumptions().engine.prior;
-    Club club = fixture::uneven_golfer().clubs.front();
-    const ShotPattern typical = *club.pattern;
-    const int first = 20, further = 20;
-    CounterBits bits(99);
-    boost::random::normal_distribution<double> normal;
-    const auto hit = [&](const ShotPattern& pattern, int count, std::vector<ShotOffset>& shots) {
-        const Spread& s = pattern.usual;
-        for (int i = 0; i < count; ++i) {
-            const double along = normal(bits);
-            const double across =
-                s.correlation * along + std::sqrt(1.0 - s.correlation * s.correlation) * normal(bits);
-            shots.push_back(
-                {s.centre.carry_m + s.carry_sd_m * along, s.centre.side_m + s.side_sd_m * across});
+    ShotPattern typical = *fixture::uneven_golfer().clubs.front().pattern;
+    typical.shots = 0;
+    const int first = 20, further = 20, sessions = 12, draws = 100;
+    double carry_open = 0.0, carry_then = 0.0, spread_open = 0.0, spread_then = 0.0;
+    for (std::uint64_t session = 1; session <= sessions; ++session) {
+        CounterBits bits(session);
+        Club club = fixture::uneven_golfer().clubs.front();
+        std::vector<ShotOffset> shots;
+        hit(typical, first, bits, shots);
+        club.learnt_from = LearntFrom{typical, shots};
+        club.pattern = learnt_pattern(shots, typical, prior).pattern;
+        std::vector<double> carry, carry_learnt, spread, spread_learnt;
+        for (const ShotPattern& truth : drawn_patterns(club, prior, 0, draws)) {
+            std::vector<ShotOffset> all = shots;
+            hit(truth, further, bits, all);
+            const ShotPattern then = learnt_pattern(all, typical, prior).pattern;
+            carry.push_back(truth.usual.centre.carry_m);
+            carry_learnt.push_back(then.usual.centre.carry_m);
+            spread.push_back(std::log(truth.usual.side_sd_m));
+            spread_learnt.push_back(std::log(then.usual.side_sd_m));
         }
-    };
-    std::vector<ShotOffset> shots;
-    hit(typical, first, shots);
-    club.learnt_from = LearntFrom{typical, shots};
-    club.pattern = learnt_pattern(shots, typical, prior).pattern;
-    const std::vector<ShotPattern> possible = drawn_patterns(club, prior, 0, 300);
-    std::vector<double> carry_open, carry_then, spread_open, spread_then;
-    for (const ShotPattern& truth : possible) {
-        std::vector<ShotOffset> all = shots;
-        hit(truth, further, all);
-        const ShotPattern then = learnt_pattern(all, typical, prior).pattern;
-        carry_open.push_back(truth.usual.centre.carry_m);
-        carry_then.push_back(then.usual.centre.carry_m);
-        spread_open.push_back(std::log(truth.usual.side_sd_m));
-        spread_then.push_back(std::log(then.usual.side_sd_m));
+        carry_open += variance(carry);
+        carry_then += variance(carry_learnt);
+        spread_open += variance(spread);
+        spread_then += variance(spread_learnt);
     }
     const double told = further / (further + first + prior.worth_shots);
-    const double of_carry = variance(carry_then) / variance(carry_open);
-    const double of_spread = variance(spread_then) / variance(spread_open);
+    const double of_carry = carry_then / carry_open;
+    const double of_spread = spread_then / spread_open;
     CAPTURE(told, of_carry, of_spread);
-    // The centre leans less on the prior than the spread, so it is told somewhat more than the rule says.
+    // The centre leans on the prior less than the rule has it, the spread is told more slowly by a tail that
+    // is open too.
     CHECK(of_carry > 0.8 * told);
     CHECK(of_carry < 1.5 * told);
-    CHECK(of_spread > 0.6 * told);
+    CHECK(of_spread > 0.5 * told);
     CHECK(of_spread < 1.5 * told);
 }
