@@ -112,7 +112,7 @@ TEST_CASE("another aim has a column of its own beside the strokes", "[plan_text]
 TEST_CASE("what would flip a close verdict stands on the tee", "[plan_text]") {
     PlanFixture fixture = two_holes();
     const std::string text = unwrapped(plan_text(fixture.view()));
-    for (const std::size_t hole : {0, 1})
+    for (const std::size_t hole : {std::size_t{0}, std::size_t{1}})
         CHECK(has(text, break_even_words(fixture.view(), hole)));
     CHECK(has(text, "Flips: what makes the next best club as good"));
     for (HolePlan& hole : fixture.plan.holes)
