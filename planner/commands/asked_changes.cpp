@@ -38,7 +38,7 @@ class Asked {
 
     // A club that is not in the bag: on trial in the profile, or typical of its kind.
     std::size_t coming_in(std::string_view option, std::string_view name) {
-        std::optional<std::size_t> club = number_of(result_.golfer, name);
+        std::optional<std::size_t> club = known(name);
         if (!club) club = typical(name);
         if (!club) no_such_club(result_.golfer, option, name);
         const Club& found = result_.golfer.clubs[*club];
@@ -65,6 +65,14 @@ class Asked {
     ChangesToWeigh result() && { return std::move(result_); }
 
   private:
+    // Of that name, or of the usual name for it: the "7-iron" for "7i".
+    std::optional<std::size_t> known(std::string_view name) const {
+        if (const auto club = number_of(result_.golfer, name)) return club;
+        const std::optional<ClubKind> kind = kind_by_name(name);
+        const std::optional<std::string> usual = kind ? usual_name(*kind, name) : std::nullopt;
+        return usual ? number_of(result_.golfer, *usual) : std::nullopt;
+    }
+
     std::optional<std::size_t> typical(std::string_view name) {
         const std::optional<ClubKind> kind = kind_by_name(name);
         if (!kind || *kind == ClubKind::putter) return std::nullopt;

@@ -5,6 +5,7 @@
 
 #include "planner/reports/chart_reports.hpp"
 #include "planner/reports/chart_words.hpp"
+#include "planner/reports/closing_text.hpp"
 #include "planner/reports/display_length.hpp"
 #include "planner/reports/text_table.hpp"
 #include "planner/reports/words.hpp"
@@ -80,14 +81,6 @@ std::string paragraph(const std::vector<std::string>& sentences) {
     return wrapped(fmt::format("{}", fmt::join(sentences, " ")));
 }
 
-std::string bullets(std::string_view heading, const std::vector<std::string>& sentences) {
-    if (sentences.empty()) return {};
-    std::string text = fmt::format("\n{}\n", heading);
-    for (const std::string& sentence : sentences)
-        text += wrapped(sentence, "- ");
-    return text;
-}
-
 }  // namespace
 
 std::string chart_text(const ChartView& view) {
@@ -98,8 +91,8 @@ std::string chart_text(const ChartView& view) {
                "By landing width (down) and length of the hole (across): the club to hit and the strokes "
                "it saves.") +
            "\n" + cells_table(view, shown) + "Break-even landing widths\n" + turns_table(view) + "\n" +
-           paragraph(chart_summary(view)) + bullets("What it rests on", chart_grounds(view)) +
-           bullets("Warnings", view.chart.warnings) + bullets("Keep in mind", chart_cautions());
+           paragraph(chart_summary(view)) + bulleted("What it rests on", chart_grounds(view)) +
+           bulleted("Warnings", view.chart.warnings) + bulleted("Keep in mind", chart_cautions());
 }
 
 }  // namespace landwidth

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "planner/reports/break_even_words.hpp"
+#include "planner/reports/closing_text.hpp"
 #include "planner/reports/display_length.hpp"
 #include "planner/reports/next_shot_words.hpp"
 #include "planner/reports/plan_reports.hpp"
@@ -222,28 +223,12 @@ std::string hole_by_hole(const PlanView& view) {
     return text;
 }
 
-std::string closing_remarks(const PlanView& view) {
-    std::string text;
-    if (!view.plan.warnings.empty()) {
-        text += "Warnings\n";
-        for (const std::string& warning : view.plan.warnings)
-            text += wrapped(warning, "- ");
-        text += "\n";
-    }
-    text += "Keep in mind\n";
-    for (const std::string& caution : standing_cautions())
-        text += wrapped(caution, "- ");
-    text += "\n";
-    text += wrapped(fmt::format("Map: {}{}{}", view.course.source,
-                                view.course.attribution.empty() ? "" : ", ", view.course.attribution));
-    return text;
-}
-
 }  // namespace
 
 std::string plan_text(const PlanView& view) {
     return title(view) + "\n" + holes_table(view) + "\n" + key(view) + "\n" + round_totals(view) + "\n" +
-           scores_table(view) + hole_by_hole(view) + "\n" + closing_remarks(view);
+           scores_table(view) + hole_by_hole(view) + bulleted("Warnings", view.plan.warnings) +
+           bulleted("Keep in mind", standing_cautions()) + "\n" + map_line(view.course);
 }
 
 }  // namespace landwidth

@@ -1,5 +1,6 @@
 #include <fmt/format.h>
 
+#include "planner/reports/closing_text.hpp"
 #include "planner/reports/display_length.hpp"
 #include "planner/reports/text_table.hpp"
 #include "planner/reports/weigh_reports.hpp"
@@ -76,29 +77,18 @@ std::string holes_of(const WeighView& view, const WeighedChange& change) {
 }
 
 std::string one_change(const WeighView& view, const WeighedChange& change) {
-    std::string text = wrapped(capitalised(change.change.label));
+    std::string text = "\n" + wrapped(capitalised(change.change.label));
     text += wrapped(sureness_words(change), "  ");
     if (const std::string home = left_at_home_words(view, change); !home.empty()) text += wrapped(home, "  ");
     text += holes_of(view, change);
-    text += wrapped(next_step_words(view, change), "  ");
-    return text + "\n";
+    return text + wrapped(next_step_words(view, change), "  ");
 }
 
 std::string closing(const WeighView& view) {
-    std::string text;
-    if (!view.weighing.warnings.empty()) {
-        text += "Warnings\n";
-        for (const std::string& warning : view.weighing.warnings)
-            text += wrapped(warning, "- ");
-        text += "\n";
-    }
-    text += "Keep in mind\n";
-    for (const std::string& caution : standing_cautions())
-        text += wrapped(caution, "- ");
-    text += "\n";
+    std::string text =
+        bulleted("Warnings", view.weighing.warnings) + bulleted("Keep in mind", standing_cautions()) + "\n";
     for (const Course& course : view.courses)
-        text += wrapped(fmt::format("Map: {}{}{}", course.source, course.attribution.empty() ? "" : ", ",
-                                    course.attribution));
+        text += map_line(course);
     return text;
 }
 
@@ -107,10 +97,9 @@ std::string closing(const WeighView& view) {
 std::string weigh_text(const WeighView& view) {
     std::string text = title(view) + "\n" + side_by_side(view) + "\n";
     text += wrapped(fmt::format(
-                "Strokes: expected for {}. Saves: strokes saved, + is better. Helps: in how much of what the "
-                "recorded shots leave possible. Sure: the same for one hole.",
-                round_words(view))) +
-            "\n";
+        "Strokes: expected for {}. Saves: strokes saved, + is better. Helps: in how much of what the "
+        "recorded shots leave possible. Sure: the same for one hole.",
+        round_words(view)));
     for (const WeighedChange& change : view.weighing.changes)
         text += one_change(view, change);
     return text + closing(view);
