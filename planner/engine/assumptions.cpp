@@ -189,6 +189,13 @@ Assumptions default_assumptions() {
     return defaults_of<Assumptions>(constants);
 }
 
+Assumptions with_coarser_fan(Assumptions assumptions) {
+    constexpr double cells_as_large = 2.0;
+    assumptions.engine.fan_ray_step_m *= cells_as_large;
+    assumptions.engine.fan_angle_step_rad *= cells_as_large;
+    return assumptions;
+}
+
 std::vector<AssumptionEntry> list_assumptions(const Assumptions& assumptions) {
     return entries_of<Assumptions>(constants, assumptions);
 }

@@ -16,16 +16,6 @@ namespace landwidth {
 
 namespace {
 
-// A chart looks out from hundreds of tees: cells of the tee fan so many times as large. On the demo's
-// golfers that moved a cell's difference by at most 0.0024 strokes, 0.0007 on average.
-constexpr double fan_cells_as_large = 2.0;
-
-Assumptions with_coarser_fan(Assumptions assumptions) {
-    assumptions.engine.fan_ray_step_m *= fan_cells_as_large;
-    assumptions.engine.fan_angle_step_rad *= fan_cells_as_large;
-    return assumptions;
-}
-
 bool is_driver(const Golfer& golfer, std::size_t club) {
     return golfer.clubs[club].kind == ClubKind::driver;
 }

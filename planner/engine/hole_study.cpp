@@ -123,6 +123,14 @@ HoleStudy::Options HoleStudy::options_of(const Golfer& golfer, std::span<const A
     return searched(few.empty() ? all : few);
 }
 
+bool HoleStudy::is_contender(std::span<const Asked> asked) const {
+    return std::ranges::any_of(tee_contenders(hole_, golfer_, bag_, *fan_, forward_of(hole_), assumptions_),
+                               [&](const Contender& contender) {
+                                   return std::ranges::find(asked, contender.shots->club, &Asked::club) !=
+                                          asked.end();
+                               });
+}
+
 HoleStudy::Options HoleStudy::searched(std::vector<Contender> contenders) {
     Options options{std::move(contenders), {}};
     options.search = search_aims(*fan_, options.contenders, coarse_rays(), replay_cost());

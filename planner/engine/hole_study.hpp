@@ -46,6 +46,8 @@ class HoleStudy {
     };
     Options options_of(const Golfer& golfer, std::span<const Asked> asked);
     Options options_of(std::span<const Asked> asked) { return options_of(golfer_, asked); }
+    // Whether any of these clubs is worth trying from the tee.
+    bool is_contender(std::span<const Asked> asked) const;
 
     // Everything about one club at one aim. `shots` may be of a club that is not in the bag; `club` is then
     // only carried through. aim: plane bearing, taken to the nearest ray of the fan.

@@ -57,6 +57,26 @@ void add_ground_shots(const HoleStudy& study, std::span<const PlayedShots> playe
         hole.drawn.push_back({club.club(), club.on_hole(study, played)});
 }
 
+std::size_t best_club(const HoleStudy::Options& options) {
+    return options.search.clubs[best_of(options.search)].club;
+}
+
+HoleStudy::Options options_kept(HoleStudy::Options options, const Golfer& golfer) {
+    const auto gone = [&](std::size_t club) { return !is_playable(golfer.clubs[club]); };
+    std::erase_if(options.contenders,
+                  [&](const Contender& contender) { return gone(contender.shots->club); });
+    std::erase_if(options.search.clubs, [&](const AimedClub& aimed) { return gone(aimed.club); });
+    return options;
+}
+
+void add_options(HoleStudy::Options& options, const HoleStudy::Options& further) {
+    options.contenders.insert(options.contenders.end(), further.contenders.begin(), further.contenders.end());
+    AimSearch& search = options.search;
+    search.clubs.insert(search.clubs.end(), further.search.clubs.begin(), further.search.clubs.end());
+    // Playing again counts the stroke and the penalty.
+    search.replay_cost = 2.0 + tee_cost(search.clubs, std::nullopt);
+}
+
 std::vector<double> drawn_strokes(const BagOnHole& hole) {
     std::vector<double> sum(hole.drawn.front().strokes.size(), hole.strokes);
     for (const DrawnPart& part : hole.drawn)

@@ -36,6 +36,14 @@ BagOnHole bag_on_hole(HoleStudy& study, const HoleStudy::Options& options);
 void add_ground_shots(const HoleStudy& study, std::span<const PlayedShots> played,
                       std::span<const GroundShots> clubs, BagOnHole& hole);
 
+// The club that is best from the tee.
+std::size_t best_club(const HoleStudy::Options& options);
+
+// The options of the clubs that are still in the bag.
+HoleStudy::Options options_kept(HoleStudy::Options options, const Golfer& golfer);
+// Adds the options of further clubs in the same field. `options` may be empty.
+void add_options(HoleStudy::Options& options, const HoleStudy::Options& further);
+
 // By draw, all parts together.
 std::vector<double> drawn_strokes(const BagOnHole& hole);
 

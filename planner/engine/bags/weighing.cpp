@@ -8,6 +8,7 @@
 #include <map>
 #include <memory>
 #include <numeric>
+#include <span>
 
 #include "geometry/error.hpp"
 #include "golfer-profiles/pattern_draws.hpp"
@@ -52,11 +53,14 @@ double quantile_of(const std::vector<double>& sorted, double share) {
 class Scales {
   public:
     Scales(const std::vector<Course>& courses, const Golfer& golfer, const WeighRequest& request)
-        : courses_(courses), golfer_(golfer), request_(request), engine_(request.assumptions.engine) {
+        : courses_(courses),
+          golfer_(golfer),
+          request_(request),
+          engine_(with_coarser_fan(request.assumptions).engine) {
         for (const Course& course : courses)
             for (const Hole& hole : course.holes)
                 holes_.push_back(&hole);
-        plan_.assumptions = request.assumptions;
+        plan_.assumptions = with_coarser_fan(request.assumptions);
         plan_.local_rule_e5 = request.local_rule_e5;
         Golfer all = golfer;
         for (Club& club : all.clubs)
@@ -87,14 +91,29 @@ class Scales {
     // The bag of today with the change, on every hole.
     std::unique_ptr<BagOnCourses> changed(const BagChange& change) const {
         auto bag = std::make_unique<BagOnCourses>(with_change(golfer_, change), engine_, holes_.size());
-        tbb::parallel_for(std::size_t{0}, holes_.size(), [&](std::size_t i) {
-            bag->studies[i] =
-                std::make_unique<HoleStudy>(*today_->studies[i], bag->golfer, bag->game, shots_);
-            bag->options[i] = bag->studies[i]->options_of(
-                clubs_to_try(today_->options[i], change.in, today_->studies[i]->coarse_rays()));
-            bag->results[i] = bag_on_hole(*bag->studies[i], bag->options[i]);
-        });
+        tbb::parallel_for(std::size_t{0}, holes_.size(),
+                          [&](std::size_t i) { play_hole_with(change, i, *bag); });
         return bag;
+    }
+
+    void play_hole_with(const BagChange& change, std::size_t i, BagOnCourses& bag) const {
+        HoleStudy& today = *today_->studies[i];
+        const HoleStudy::Options& options = today_->options[i];
+        bag.studies[i] = std::make_unique<HoleStudy>(today, bag.golfer, bag.game, shots_);
+        HoleStudy& study = *bag.studies[i];
+        const std::vector<HoleStudy::Asked> asked = clubs_to_try(options, change.in, today.coarse_rays());
+        if (!study.personal()->is_as_base()) {
+            bag.options[i] = study.options_of(asked);
+            bag.results[i] = bag_on_hole(study, bag.options[i]);
+            return;
+        }
+        // Behind the tee shot nothing changed: only the newcomers are looked at.
+        bag.options[i] = options_kept(options, bag.golfer);
+        const std::span<const HoleStudy::Asked> newcomers = std::span(asked).first(change.in.size());
+        if (study.is_contender(newcomers)) add_options(bag.options[i], study.options_of(newcomers));
+        if (bag.options[i].contenders.empty()) bag.options[i] = study.options();
+        const bool as_today = best_club(bag.options[i]) == today_->results[i].club;
+        bag.results[i] = as_today ? today_->results[i] : bag_on_hole(study, bag.options[i]);
     }
 
     // The shots after the tee shots of a bag.
@@ -256,7 +275,7 @@ class Scales {
     const std::vector<Course>& courses_;
     const Golfer& golfer_;
     const WeighRequest& request_;
-    const EngineAssumptions& engine_;
+    const EngineAssumptions engine_;
     PlanRequest plan_;
     std::vector<const Hole*> holes_;  // of all courses, one after the other
     BagShots shots_;                  // of all clubs of the profile
