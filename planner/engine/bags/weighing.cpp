@@ -112,6 +112,7 @@ class Scales {
         const std::span<const HoleStudy::Asked> newcomers = std::span(asked).first(change.in.size());
         if (study.is_contender(newcomers)) add_options(bag.options[i], study.options_of(newcomers));
         if (bag.options[i].contenders.empty()) bag.options[i] = study.options();
+        study.fan().settle(bag.options[i].search.replay_cost);
         const bool as_today = best_club(bag.options[i]) == today_->results[i].club;
         bag.results[i] = as_today ? today_->results[i] : bag_on_hole(study, bag.options[i]);
     }
