@@ -51,7 +51,7 @@ ShotPattern random_pattern(Dice& dice, Number number) {
 
 LearntFrom random_learnt(Dice& dice, Number number) {
     LearntFrom learnt{random_pattern(dice, number), {}};
-    const int shots = dice.whole(0, 40);
+    const int shots = dice.whole(0, 8);
     for (int i = 0; i < shots; ++i)
         learnt.shots.push_back(
             {(dice.*number)(0, 450) * metres_per_yard, (dice.*number)(-150, 150) * metres_per_yard});
