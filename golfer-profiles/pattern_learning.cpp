@@ -4,7 +4,10 @@
 #include <algorithm>
 #include <cmath>
 #include <stdexcept>
+#include <utility>
+#include <vector>
 
+#include "golfer-profiles/order_statistics.hpp"
 #include "golfer-profiles/pattern_em.hpp"
 
 namespace landwidth {
@@ -12,18 +15,13 @@ namespace landwidth {
 namespace {
 
 // The middle of the shots, whatever a few of them did.
-Eigen::Vector2d median(std::span<const ShotOffset> shots) {
-    const auto middle = [&](double ShotOffset::*part) {
-        std::vector<double> values;
-        for (const ShotOffset& shot : shots)
-            values.push_back(shot.*part);
-        const auto upper = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
-        std::nth_element(values.begin(), upper, values.end());
-        const double above = *upper;
-        if (values.size() % 2 == 1) return above;
-        return 0.5 * (above + *std::max_element(values.begin(), upper));
-    };
-    return {middle(&ShotOffset::carry_m), middle(&ShotOffset::side_m)};
+Eigen::Vector2d middle(std::span<const ShotOffset> shots) {
+    std::vector<double> carries, sides;
+    for (const ShotOffset& shot : shots) {
+        carries.push_back(shot.carry_m);
+        sides.push_back(shot.side_m);
+    }
+    return {median(std::move(carries)), median(std::move(sides))};
 }
 
 // Mean and mean of squares about it.
@@ -76,7 +74,7 @@ MixtureState best_state(const PatternModel& model, std::span<const ShotOffset> s
     TailFit best = best_tail(model, shots, model.typical());
     if (model.has_mishits) {
         MixtureState moved = model.typical();
-        moved.centre = median(shots);
+        moved.centre = middle(shots);
         moved.mishit_centre.x() *= moved.centre.x() / model.centre.x();
         const TailFit other = best_tail(model, shots, moved);
         if (other.fit.objective > best.fit.objective) best = other;

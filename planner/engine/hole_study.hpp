@@ -63,7 +63,6 @@ class HoleStudy {
     // Where full shots are played after this tee shot; empty with the published field.
     std::vector<ScorePaths::Visit> visits_after(const ClubShots& shots, double aim);
 
-    Tally mean_tally(const ClubShots& shots, int ray);
     // The step of the coarse fan of aims.
     int coarse_rays() const;
     const Hole& hole() const { return hole_; }
@@ -77,6 +76,7 @@ class HoleStudy {
   private:
     std::unique_ptr<StrokesField> made_field(const GolferGame& game, const PlanRequest& request);
     std::vector<Caution> cautions(const ClubShots& shots, int ray) const;
+    Tally mean_tally(const ClubShots& shots, int ray);
     std::shared_ptr<TeeFan> made_fan(const GolferGame& game) const;
     Options searched(std::vector<Contender> contenders);
 
