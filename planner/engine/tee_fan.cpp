@@ -32,6 +32,16 @@ float phase_of(int turn) {
     return static_cast<float>(phase - std::floor(phase));
 }
 
+// Tops of canopies count as one where they differ by less.
+constexpr float same_height_m = 1.0F;
+// Trees that a map draws over the tee, or right before it, stand beside it.
+constexpr double tee_is_clear_m = 5.0;
+
+Surface surface_of(Lie lie) {
+    if (lie == Lie::green) return Surface::green;
+    return lie == Lie::fairway || lie == Lie::teeing_area ? Surface::mown : Surface::rough;
+}
+
 bool stops_a_ball(Lie lie) {
     return lie == Lie::bunker || is_penalty_area(lie);
 }
@@ -39,7 +49,8 @@ bool stops_a_ball(Lie lie) {
 }  // namespace
 
 FanShots fan_shots(const ShotPattern& pattern, int log2_points, std::uint64_t replicate,
-                   const EngineAssumptions& assumptions) {
+                   const EngineAssumptions& assumptions, std::shared_ptr<const DayFlight> flight,
+                   const std::optional<Wind>& wind) {
     struct Placed {
         std::int32_t ray;
         FanShots::Shot shot;
@@ -60,16 +71,22 @@ FanShots fan_shots(const ShotPattern& pattern, int log2_points, std::uint64_t re
         result.shots.push_back(p.shot);
     }
     const double run = pattern.run_m / row_step;
-    for (const Lie lie : all_lies)
+    for (const Lie lie : all_lies) {
         result.run_rows[index_of(lie)] = static_cast<float>(run * run_share(lie, assumptions));
+        result.run_shares[index_of(lie)] = static_cast<float>(run_share(lie, assumptions));
+    }
     result.longest_run_rows = std::ranges::max(result.run_rows);
+    result.usual_carry_m = static_cast<float>(pattern.usual.centre.carry_m);
+    result.flight = std::move(flight);
+    result.wind = wind;
     return result;
 }
 
-TeeFan::TeeFan(const ReliefGround& ground, const FlightClearance& clearance, Point tee, double forward,
-               double replay_cost, bool local_rule_e5, const EngineAssumptions& assumptions)
+TeeFan::TeeFan(const ReliefGround& ground, const HoleDay& day, Point tee, double forward, double replay_cost,
+               bool local_rule_e5, const EngineAssumptions& assumptions)
     : ground_(ground),
-      clearance_(clearance),
+      day_(day),
+      tee_height_m_(day.heights != nullptr ? static_cast<float>(day.heights->at(tee)) : 0.0F),
       tee_(tee),
       forward_(forward),
       row_step_(assumptions.fan_ray_step_m),
@@ -87,23 +104,21 @@ int TeeFan::ray_near(double bearing) const {
     return static_cast<int>(std::lround(turn / angle_step_));
 }
 
-TeeFan::Ray& TeeFan::ray_for(const FanShots& shots, const FanShots::OnRay& group, int aim_ray) {
-    const int turned = (aim_ray + group.ray) % rays_;
-    Ray& ray = fan_[static_cast<std::size_t>(turned < 0 ? turned + rays_ : turned)];
-    if (ray.cells.empty())
-        ray.phase = phase_of(std::min(turned < 0 ? -turned : turned, rays_ - std::abs(turned)));
-    // The shots of a group are in order of distance: the last may run furthest.
-    const float furthest = shots.shots[group.end - 1].row + shots.longest_run_rows;
-    const int needed = std::min(static_cast<int>(std::min(furthest, 1e6F)) + 3, most_rows_);
+TeeFan::Ray& TeeFan::ray_with(int number, float furthest_row) {
+    const std::size_t slot = ray_slot(number);
+    Ray& ray = fan_[slot];
+    const auto clockwise = static_cast<int>(slot);
+    if (ray.cells.empty()) ray.phase = phase_of(std::min(clockwise, rays_ - clockwise));
+    const int needed = std::min(static_cast<int>(std::min(furthest_row, 1e6F)) + 3, most_rows_);
     if (static_cast<int>(ray.cells.size()) < needed) {
         const int rounded_up = (needed + rows_at_a_time - 1) / rows_at_a_time * rows_at_a_time;
-        extend_ray(ray, along_bearing(bearing_of(aim_ray + group.ray)), std::min(rounded_up, most_rows_));
+        extend_ray(ray, along_bearing(bearing_of(number)), std::min(rounded_up, most_rows_));
     }
     return ray;
 }
 
 TeeFan::Cell TeeFan::ball_at_rest(Point place, Point last_in_bounds, Lie lie) const {
-    Cell cell{0.0F, 0.0F, 0.0F, 0, no_woods, lie};
+    Cell cell{0.0F, 0.0F, 0.0F, 0, lie};
     const double out_share = lie == Lie::out_of_bounds ? 1.0 : lie == Lie::trees ? trees_lost_share_ : 0.0;
     double cost = 0.0;
     double replay = out_share;
@@ -143,14 +158,15 @@ void TeeFan::extend_ray(Ray& ray, Point direction, int rows) const {
             ray.run_lie = lie;
         }
         ray.cells[static_cast<std::size_t>(row)] = is_penalty_area(lie)
-                                                       ? Cell{0.0F, 0.0F, 0.0F, 0, no_woods, lie}
+                                                       ? Cell{0.0F, 0.0F, 0.0F, 0, lie}
                                                        : ball_at_rest(place, ray.last_in_bounds, lie);
-        const auto here = static_cast<std::uint16_t>(row);
-        if (lie == Lie::trees && ray.first_woods == no_woods) ray.first_woods = here;
-        ray.cells[static_cast<std::size_t>(row)].woods =
-            lie == Lie::trees ? here
-            : row > 0         ? ray.cells[static_cast<std::size_t>(row - 1)].woods
-                              : no_woods;
+        if (day_.heights != nullptr) {
+            const Point rise = day_.heights->gradient(place);
+            ray.posts.push_back({static_cast<float>(day_.heights->at(place)) - tee_height_m_,
+                                 static_cast<float>(dot(rise, direction)),
+                                 static_cast<float>(dot(rise, to_the_right(direction)))});
+        }
+        if (day_.canopy != nullptr) add_canopy(ray, row, place);
         if (lie != Lie::out_of_bounds) ray.last_in_bounds = place;
     }
     end_run(rows);
@@ -198,49 +214,140 @@ bool TeeFan::settle(double replay_cost) {
     return changed;
 }
 
-template <class Visit>
-void TeeFan::follow(const Ray& ray, const FanShots& shots, const FanShots::Shot& shot, Visit&& visit) const {
-    const auto landing = static_cast<std::size_t>(landing_row(ray, shot));
-    follow(ray, shots, shot, ray.cells[landing].lie, std::forward<Visit>(visit));
+void TeeFan::add_canopy(Ray& ray, int row, Point place) {
+    const double stands_m = day_.canopy->at(place);
+    if (!(stands_m > 0.0)) return;
+    const float top = static_cast<float>(stands_m) + (ray.posts.empty() ? 0.0F : ray.posts.back().over_tee_m);
+    if (!ray.canopies.empty() && ray.canopies.back().to == row &&
+        std::abs(ray.canopies.back().top_m - top) < same_height_m) {
+        ray.canopies.back().to = row + 1;
+        return;
+    }
+    ray.canopies.push_back({row, row + 1, top});
+}
+
+TeeFan::Flying TeeFan::flown(const FanShots& shots, const FanShots::OnRay& group, std::uint32_t index,
+                             int aim_ray, const WindAngle& wind) const {
+    const auto step = static_cast<float>(row_step_);
+    const float carry = shots.shots[index].row * step;
+    const LandingShift shift = shots.flight->shift(carry, gust_factor(shots.wind, index));
+    const float along = carry + shift.along(wind);
+    const float right = shift.right(wind);
+    const double turn = std::atan2(double{right}, double{std::max(along, step)}) +
+                        group.ray * angle_step_ * double{shots.flight->curl(wind)};
+    return {aim_ray + group.ray + static_cast<int>(std::lround(turn / angle_step_)),
+            std::hypot(std::max(along, 0.0F), right) / step, carry, wind};
+}
+
+// Down onto ground higher or lower than the tee, along the last part of its flight.
+void TeeFan::land_on_slope(const FanShots& shots, Flying& ball) {
+    constexpr int rounds = 3;
+    const float flat_row = ball.row;
+    const float fall = shots.flight->fall(ball.carry_m, ball.wind) / static_cast<float>(row_step_);
+    for (int round = 0; round < rounds; ++round) {
+        const Ray& ray = ray_with(ball.ray, ball.row);
+        const float over = ray.posts[static_cast<std::size_t>(row_index(ray, ball.row))].over_tee_m;
+        ball.row = std::max(0.0F, flat_row - over * fall);
+    }
+}
+
+std::optional<int> TeeFan::met_canopy(const Ray& ray, const DayFlight& flight, const Flying& ball,
+                                      float lands_m) const {
+    const int landing = row_index(ray, ball.row);
+    const auto height = [&](int row) {
+        const float at_m = (static_cast<float>(row) - ray.phase) * static_cast<float>(row_step_);
+        return flight.height(std::max(at_m, 0.0F), ball.carry_m, lands_m, ball.wind);
+    };
+    const int clear_of_tee = static_cast<int>(tee_is_clear_m / row_step_);
+    for (const Canopy& canopy : ray.canopies) {
+        if (canopy.from > landing) break;
+        if (canopy.from < clear_of_tee) continue;
+        if (height(canopy.from) < canopy.top_m) return canopy.from;
+        // Over its near edge: from there on the ball only meets it on the way down.
+        int over = canopy.from;
+        int under = std::min(canopy.to - 1, landing);
+        if (height(under) >= canopy.top_m) continue;
+        while (under - over > 1) {
+            const int middle = (over + under) / 2;
+            (height(middle) >= canopy.top_m ? over : under) = middle;
+        }
+        return under;
+    }
+    return std::nullopt;
+}
+
+template <class LieOf>
+TeeFan::Rest TeeFan::rest_of(const FanShots& shots, const Ray& ray, const Flying& ball, float flat_row,
+                             const LieOf& lie_of) {
+    const int landing = row_index(ray, ball.row);
+    if (shots.flight && !ray.canopies.empty() && ray.canopies.front().from <= landing) {
+        const float lands_m = flat_row * static_cast<float>(row_step_);
+        if (const std::optional<int> met = met_canopy(ray, *shots.flight, ball, lands_m))
+            return {&ray, ball.ray, *met, true};
+    }
+    const Lie lie = lie_of(ray, ball.ray, landing);
+    float run = shots.run_rows[index_of(lie)];
+    float aside = 0.0F;
+    const float share = shots.run_shares[index_of(lie)];
+    if (shots.flight && share > 0.0F && (shots.flight->differs() || !ray.posts.empty())) {
+        const auto step = static_cast<float>(row_step_);
+        float more = shots.flight->differs()
+                         ? shots.flight->more_run(shots.usual_carry_m, surface_of(lie), ball.wind)
+                         : 0.0F;
+        if (!ray.posts.empty()) {
+            const Post& post = ray.posts[static_cast<std::size_t>(landing)];
+            more += shots.flight->more_run_on_slope(post.rise);
+            aside = share * post.lean * shots.flight->sideways_per_slope() / step;
+        }
+        run = std::max(0.0F, run + share * more / step);
+    }
+    if (run > shots.longest_run_rows) ray_with(ball.ray, ball.row + run);
+    const int rolled = static_cast<int>(ball.row + ray.phase + run);
+    const int row = std::min(rolled, int{ray.cells[static_cast<std::size_t>(landing)].stop});
+    if (aside == 0.0F || row < rolled) return {&ray, ball.ray, row, false};
+    const int turn =
+        static_cast<int>(std::lround(std::atan2(double{aside}, double{ball.row + run} + 1.0) / angle_step_));
+    if (turn == 0) return {&ray, ball.ray, row, false};
+    const Ray& beside = ray_with(ball.ray + turn, ball.row + run);
+    return {&beside, ball.ray + turn, row_index(beside, ball.row + run), false};
+}
+
+template <class LieOf, class Visit>
+void TeeFan::for_each_ball(const FanShots& shots, int aim_ray, const LieOf& lie_of, Visit&& visit) {
+    const bool moved = shots.flight && shots.flight->differs();
+    const bool sloped = shots.flight && day_.heights != nullptr;
+    for (const FanShots::OnRay& group : shots.rays) {
+        const int number = aim_ray + group.ray;
+        const WindAngle wind =
+            moved && day_.wind_to ? WindAngle::of(*day_.wind_to - bearing_of(number)) : WindAngle{};
+        // The shots of a group are in order of distance: the last may run furthest.
+        const Ray* ray = &ray_with(number, shots.shots[group.end - 1].row + shots.longest_run_rows);
+        for (std::uint32_t i = group.first; i < group.end; ++i) {
+            Flying ball{number, shots.shots[i].row, shots.shots[i].row * static_cast<float>(row_step_), wind};
+            if (moved) ball = flown(shots, group, i, aim_ray, wind);
+            const float flat_row = ball.row;
+            if (sloped) land_on_slope(shots, ball);
+            if (moved || sloped) ray = &ray_with(ball.ray, ball.row + shots.longest_run_rows);
+            visit(shots.shots[i], rest_of(shots, *ray, ball, flat_row, lie_of));
+        }
+    }
 }
 
 template <class Visit>
-void TeeFan::follow(const Ray& ray, const FanShots& shots, const FanShots::Shot& shot, Lie landed_on,
-                    Visit&& visit) const {
-    const int landing = landing_row(ray, shot);
-    const Cell& landed = ray.cells[static_cast<std::size_t>(landing)];
-    float flying = 1.0F;
-    if (landed.woods != no_woods) {
-        const double carry = double{shot.row} * row_step_;
-        const double reach = clearance_.low_reach_m(carry);
-        const auto stop = [&](int woods) {
-            const double woods_at = std::min(woods * row_step_, carry);
-            if (woods_at > reach && woods_at < carry - reach) return;
-            const float stopped = flying * static_cast<float>(clearance_.stopped_share(woods_at, carry));
-            flying -= stopped;
-            if (stopped > 0.0F) visit(woods, stopped);
-        };
-        if (ray.first_woods < landing && ray.first_woods * row_step_ <= reach) stop(ray.first_woods);
-        if (landed_on != Lie::trees && carry - landed.woods * row_step_ <= reach) stop(landed.woods);
-    }
-    const int rolled = static_cast<int>(shot.row + ray.phase + shots.run_rows[index_of(landed_on)]);
-    visit(std::min(rolled, int{landed.stop}), flying);
+void TeeFan::for_each_ball(const FanShots& shots, int aim_ray, Visit&& visit) {
+    for_each_ball(
+        shots, aim_ray,
+        [](const Ray& ray, int, int row) { return ray.cells[static_cast<std::size_t>(row)].lie; },
+        std::forward<Visit>(visit));
 }
 
 Outcome TeeFan::outcome(const FanShots& shots, int aim_ray) {
     Outcome sum;
-    for (const FanShots::OnRay& group : shots.rays) {
-        const Ray& ray = ray_for(shots, group, aim_ray);
-        for (std::uint32_t i = group.first; i < group.end; ++i) {
-            const FanShots::Shot& shot = shots.shots[i];
-            follow(ray, shots, shot, [&](int row, float share) {
-                const Cell& cell = ray.cells[static_cast<std::size_t>(row)];
-                const double weight = double{shot.weight} * double{share};
-                sum.cost += weight * double{cell.cost};
-                sum.replay += weight * double{cell.replay};
-            });
-        }
-    }
+    for_each_ball(shots, aim_ray, [&](const FanShots::Shot& shot, const Rest& rest) {
+        const Cell& cell = rest.ray->cells[static_cast<std::size_t>(rest.row)];
+        sum.cost += double{shot.weight} * double{cell.cost};
+        sum.replay += double{shot.weight} * double{cell.replay};
+    });
     return sum;
 }
 
@@ -257,31 +364,25 @@ Outcome TeeFan::outcome_with_edges_moved(const FanShots& shots, int aim_ray, con
                                          float move_m) {
     constexpr float not_yet = std::numeric_limits<float>::quiet_NaN();
     Outcome sum;
-    for (const FanShots::OnRay& group : shots.rays) {
-        Ray& ray = ray_for(shots, group, aim_ray);
+    const auto turn_at = [&](int number, int row) {
+        Ray& ray = fan_[ray_slot(number)];
         if (ray.turns.size() < ray.cells.size()) ray.turns.resize(ray.cells.size(), {not_yet, 0.0F});
-        const Point direction = along_bearing(bearing_of(aim_ray + group.ray));
-        const auto turn_at = [&](int row) {
-            MovingFairway::Turn& turn = ray.turns[static_cast<std::size_t>(row)];
-            if (std::isnan(turn.at_m)) turn = turn_on(ray, row, direction, fairway);
-            return turn;
-        };
-        for (std::uint32_t i = group.first; i < group.end; ++i) {
-            const FanShots::Shot& shot = shots.shots[i];
-            const int landing = landing_row(ray, shot);
-            Lie landed_on = ray.cells[static_cast<std::size_t>(landing)].lie;
-            if (!is_penalty_area(landed_on) && turn_at(landing).is_past(move_m))
-                landed_on = landed_on == Lie::fairway ? Lie::rough : Lie::fairway;
-            follow(ray, shots, shot, landed_on, [&](int row, float share) {
-                const Cell& cell = ray.cells[static_cast<std::size_t>(row)];
-                const double weight = double{shot.weight} * double{share};
-                const MovingFairway::Turn turn = turn_at(row);
-                sum.cost += weight * double{turn.is_past(move_m) ? turn.cost : cell.cost};
-                // Nobody goes back to the tee from a place that turns.
-                sum.replay += weight * double{cell.replay};
-            });
-        }
-    }
+        MovingFairway::Turn& turn = ray.turns[static_cast<std::size_t>(row)];
+        if (std::isnan(turn.at_m)) turn = turn_on(ray, row, along_bearing(bearing_of(number)), fairway);
+        return turn;
+    };
+    const auto lie_of = [&](const Ray& ray, int number, int row) {
+        const Lie lie = ray.cells[static_cast<std::size_t>(row)].lie;
+        if (is_penalty_area(lie) || !turn_at(number, row).is_past(move_m)) return lie;
+        return lie == Lie::fairway ? Lie::rough : Lie::fairway;
+    };
+    for_each_ball(shots, aim_ray, lie_of, [&](const FanShots::Shot& shot, const Rest& rest) {
+        const Cell& cell = rest.ray->cells[static_cast<std::size_t>(rest.row)];
+        const MovingFairway::Turn turn = turn_at(rest.number, rest.row);
+        sum.cost += double{shot.weight} * double{turn.is_past(move_m) ? turn.cost : cell.cost};
+        // Nobody goes back to the tee from a place that turns.
+        sum.replay += double{shot.weight} * double{cell.replay};
+    });
     return sum;
 }
 
@@ -291,23 +392,19 @@ Tally TeeFan::tally(const FanShots& shots, int aim_ray) {
     double leave = 0.0;
     double leave_squared = 0.0;
     double all = 0.0;
-    for (const FanShots::OnRay& group : shots.rays) {
-        const Ray& ray = ray_for(shots, group, aim_ray);
-        for (std::uint32_t i = group.first; i < group.end; ++i) {
-            const FanShots::Shot& shot = shots.shots[i];
-            follow(ray, shots, shot, [&](int row, float share) {
-                const Cell& cell = ray.cells[static_cast<std::size_t>(row)];
-                const double weight = double{shot.weight} * double{share};
-                all += weight;
-                tally.lies[index_of(cell.lie)] += weight;
-                if (!is_in_play(cell.lie)) return;
-                const double left = cell.leave_m;
-                in_play += weight;
-                leave += weight * left;
-                leave_squared += weight * left * left;
-            });
-        }
-    }
+    for_each_ball(shots, aim_ray, [&](const FanShots::Shot& shot, const Rest& rest) {
+        const Cell& cell = rest.ray->cells[static_cast<std::size_t>(rest.row)];
+        const double weight = double{shot.weight};
+        all += weight;
+        tally.lies[index_of(cell.lie)] += weight;
+        if (rest.stopped) tally.stopped += weight;
+        if (!is_in_play(cell.lie)) return;
+        const double left = cell.leave_m;
+        in_play += weight;
+        leave += weight * left;
+        leave_squared += weight * left * left;
+    });
+    tally.stopped /= all;
     for (double& share : tally.lies)
         share /= all;
     tally.lost = trees_lost_share_ * tally.lies[index_of(Lie::trees)];
@@ -324,38 +421,33 @@ std::vector<NextPlace> TeeFan::next_places(const FanShots& shots, int aim_ray) {
     const auto add = [&](Point place, Lie lie, int used, double share) {
         if (share > 0.0) places.push_back({place, lie, used, share});
     };
-    for (const FanShots::OnRay& group : shots.rays) {
-        const Ray& ray = ray_for(shots, group, aim_ray);
-        const Point direction = along_bearing(bearing_of(aim_ray + group.ray));
-        const auto place_of = [&](int row) { return place_on(ray, row, direction); };
-        const auto rest = [&](int row, double weight) {
-            const Cell& cell = ray.cells[static_cast<std::size_t>(row)];
-            const double replay = double{cell.replay};
-            add(tee_, Lie::teeing_area, 2, weight * replay);
-            if (is_penalty_area(cell.lie)) {
-                if (replay < 1.0) {
-                    const Drop& drop = *run_of(ray, row).drop;
-                    add(drop.place, drop.lie, 2, weight);
-                }
-                return;
+    for_each_ball(shots, aim_ray, [&](const FanShots::Shot& shot, const Rest& rest) {
+        const Ray& ray = *rest.ray;
+        const Point direction = along_bearing(bearing_of(rest.number));
+        const Cell& cell = ray.cells[static_cast<std::size_t>(rest.row)];
+        const double weight = double{shot.weight};
+        const double replay = double{cell.replay};
+        add(tee_, Lie::teeing_area, 2, weight * replay);
+        if (is_penalty_area(cell.lie)) {
+            if (replay < 1.0) {
+                const Drop& drop = *run_of(ray, rest.row).drop;
+                add(drop.place, drop.lie, 2, weight);
             }
-            const double out = cell.lie == Lie::out_of_bounds ? 1.0
-                               : cell.lie == Lie::trees       ? trees_lost_share_
-                                                              : 0.0;
-            add(place_of(row), cell.lie, 1, weight * (1.0 - out));
-            if (out == replay) return;
-            // Model Local Rule E-5 took the place of stroke and distance.
-            int inside = row;
-            while (cell.lie == Lie::out_of_bounds && inside > 0 &&
-                   ray.cells[static_cast<std::size_t>(inside)].lie == Lie::out_of_bounds)
-                --inside;
-            if (const auto drop = local_rule_e5_drop(ground_, place_of(inside), 3))
-                add(drop->place, drop->lie, 3, weight * out);
-        };
-        for (std::uint32_t i = group.first; i < group.end; ++i)
-            follow(ray, shots, shots.shots[i],
-                   [&](int row, float share) { rest(row, double{shots.shots[i].weight} * double{share}); });
-    }
+            return;
+        }
+        const double out = cell.lie == Lie::out_of_bounds ? 1.0
+                           : cell.lie == Lie::trees       ? trees_lost_share_
+                                                          : 0.0;
+        add(place_on(ray, rest.row, direction), cell.lie, 1, weight * (1.0 - out));
+        if (out == replay) return;
+        // Model Local Rule E-5 took the place of stroke and distance.
+        int inside = rest.row;
+        while (cell.lie == Lie::out_of_bounds && inside > 0 &&
+               ray.cells[static_cast<std::size_t>(inside)].lie == Lie::out_of_bounds)
+            --inside;
+        if (const auto drop = local_rule_e5_drop(ground_, place_on(ray, inside, direction), 3))
+            add(drop->place, drop->lie, 3, weight * out);
+    });
     return places;
 }
 

@@ -6,8 +6,11 @@
 //
 // The cost of a shot is cost + replay x (cost of playing again): `replay` is the share of balls that come
 // back to the tee under stroke and distance (Rule 18.2). For strokes the cost of playing again is 2 + V, V
-// the value of the tee itself, and V is solved from that, not guessed: see aim_search.hpp. Woods near either
-// end of a ball's carry may stop it: flight_clearance.hpp.
+// the value of the tee itself, and V is solved from that, not guessed: see aim_search.hpp.
+//
+// On a day that is not the reference day, and over ground that is not flat, a ball of the pattern comes down
+// elsewhere than the pattern says (day/day_flight.hpp): its flight is then followed to the ray it lands on. A
+// ball that meets a canopy drops there.
 #pragma once
 
 #include <algorithm>
@@ -16,8 +19,9 @@
 #include <optional>
 #include <vector>
 
+#include "planner/engine/day/day_flight.hpp"
+#include "planner/engine/day/hole_day.hpp"
 #include "planner/engine/engine_assumptions.hpp"
-#include "planner/engine/field/flight_clearance.hpp"
 #include "planner/engine/moving_fairway.hpp"
 #include "planner/engine/pattern_quadrature.hpp"
 #include "planner/engine/relief.hpp"
@@ -40,11 +44,17 @@ struct FanShots {
     std::vector<OnRay> rays;
     // Cells a ball runs after landing, by the lie it lands on; the most of them.
     std::array<float, lie_count> run_rows;
+    std::array<float, lie_count> run_shares;  // of what the day and slopes add to it
     float longest_run_rows;
+    float usual_carry_m;
+    // Null: as in a pattern, over everything.
+    std::shared_ptr<const DayFlight> flight;
+    std::optional<Wind> wind;  // for its gusts
 };
 
 FanShots fan_shots(const ShotPattern& pattern, int log2_points, std::uint64_t replicate,
-                   const EngineAssumptions& assumptions);
+                   const EngineAssumptions& assumptions, std::shared_ptr<const DayFlight> flight = {},
+                   const std::optional<Wind>& wind = {});
 
 // The share of balls replayed, and what the others make of the hole, weighted (tee shot included).
 struct Outcome {
@@ -67,6 +77,7 @@ struct NextPlace {
 struct Tally {
     std::array<double, lie_count> lies{};  // shares, add to 1
     double lost = 0.0;
+    double stopped = 0.0;  // by trees or buildings on their way
     double leave_mean_m = 0.0;  // of balls in play; 0 when none is
     double leave_sd_m = 0.0;
 };
@@ -76,8 +87,8 @@ class TeeFan {
     // Keeps references. `forward` is the plane bearing of ray 0; rays count clockwise. Balls of a fat tail
     // that would rest beyond 600 yd count as there. `replay_cost` is a first estimate of what playing again
     // from the tee costs.
-    TeeFan(const ReliefGround& ground, const FlightClearance& clearance, Point tee, double forward,
-           double replay_cost, bool local_rule_e5, const EngineAssumptions& assumptions);
+    TeeFan(const ReliefGround& ground, const HoleDay& day, Point tee, double forward, double replay_cost,
+           bool local_rule_e5, const EngineAssumptions& assumptions);
 
     double bearing_of(int ray) const { return forward_ + ray * angle_step_; }
     // The ray nearest to a plane bearing, in (-rays/2, rays/2].
@@ -102,11 +113,21 @@ class TeeFan {
         float cost;
         float replay;
         float leave_m;
-        std::uint16_t stop;   // row of the first bunker or penalty area from here on
-        std::uint16_t woods;  // row of the last woods up to here; no_woods: none
+        std::uint16_t stop;  // row of the first bunker or penalty area from here on
         Lie lie;
     };
-    static constexpr std::uint16_t no_woods = 0xffff;
+    // The ground of a cell, where heights are known.
+    struct Post {
+        float over_tee_m;
+        float rise;  // per metre along the ray
+        float lean;  // and to its right
+    };
+    // Trees or a building on a ray: rows [from, to) that are about as high.
+    struct Canopy {
+        int from;
+        int to;
+        float top_m;  // over the tee
+    };
     // Balls of a ray that lie in the same penalty area: rows [from, to).
     struct PenaltyRun {
         int from;
@@ -116,19 +137,24 @@ class TeeFan {
     struct Ray {
         std::vector<Cell> cells;  // cell i: from i - phase to i + 1 - phase steps from the tee
         float phase = 0.0F;
+        std::vector<Post> posts;      // by row; empty where heights are not known
+        std::vector<Canopy> canopies;  // near ones first
         std::vector<PenaltyRun> penalty_runs;
         // By row, worked out where balls come down or rest (in a penalty area: of the place of the drop);
         // at_m is NaN before that.
         std::vector<MovingFairway::Turn> turns;
         // Where the last cell made leaves off: the stretch of one lie it belongs to.
         Point last_in_bounds;
-        std::uint16_t first_woods = no_woods;  // row
         int run_start = 0;
         Lie run_lie = Lie::rough;
     };
 
-    // The ray with at least the cells that these shots can reach.
-    Ray& ray_for(const FanShots& shots, const FanShots::OnRay& group, int aim_ray);
+    std::size_t ray_slot(int number) const {
+        const int turned = number % rays_;
+        return static_cast<std::size_t>(turned < 0 ? turned + rays_ : turned);
+    }
+    // A ray by its number, with at least the cells up to a row.
+    Ray& ray_with(int number, float furthest_row);
     void extend_ray(Ray& ray, Point direction, int rows) const;
     Cell ball_at_rest(Point place, Point last_in_bounds, Lie lie) const;
     PenaltyRun penalty_run(const Ray& ray, int to, Point direction) const;
@@ -139,19 +165,42 @@ class TeeFan {
     Point place_on(const Ray& ray, int row, Point direction) const {
         return tee_ + (row + 0.5 - double{ray.phase}) * row_step_ * direction;
     }
-    static int landing_row(const Ray& ray, const FanShots::Shot& shot) {
-        return std::min(static_cast<int>(shot.row + ray.phase), static_cast<int>(ray.cells.size()) - 1);
+    static int row_index(const Ray& ray, float row) {
+        return std::clamp(static_cast<int>(row + ray.phase), 0, static_cast<int>(ray.cells.size()) - 1);
     }
-    // Calls visit(row where it rests, share of it) for a ball: once, or more often where woods may stop it.
-    // `landed_on`: the lie of its landing row.
+    // A ball of a pattern in the air over this hole.
+    struct Flying {
+        int ray;
+        float row;       // where it comes down on ground as high as the tee, then where it lands; from the tee
+        float carry_m;   // on the reference day
+        WindAngle wind;
+    };
+    Flying flown(const FanShots& shots, const FanShots::OnRay& group, std::uint32_t index, int aim_ray,
+                 const WindAngle& wind) const;
+    void land_on_slope(const FanShots& shots, Flying& ball);
+    // The row where a ball that lands after `lands_m` meets a canopy, if it does.
+    std::optional<int> met_canopy(const Ray& ray, const DayFlight& flight, const Flying& ball,
+                                  float lands_m) const;
+    struct Rest {
+        const Ray* ray;
+        int number;  // of the ray
+        int row;
+        bool stopped;  // by a canopy
+    };
+    template <class LieOf>
+    Rest rest_of(const FanShots& shots, const Ray& ray, const Flying& ball, float flat_row,
+                 const LieOf& lie_of);
+    // Calls visit(shot, rest) for every ball; lie_of(ray, number, row) is what the ground of a row
+    // counts as for a ball that lands there.
+    template <class LieOf, class Visit>
+    void for_each_ball(const FanShots& shots, int aim_ray, const LieOf& lie_of, Visit&& visit);
     template <class Visit>
-    void follow(const Ray& ray, const FanShots& shots, const FanShots::Shot& shot, Lie landed_on,
-                Visit&& visit) const;
-    template <class Visit>
-    void follow(const Ray& ray, const FanShots& shots, const FanShots::Shot& shot, Visit&& visit) const;
+    void for_each_ball(const FanShots& shots, int aim_ray, Visit&& visit);
+    void add_canopy(Ray& ray, int row, Point place);
 
     ReliefGround ground_;
-    const FlightClearance& clearance_;
+    HoleDay day_;
+    float tee_height_m_;
     Point tee_;
     double forward_;
     double row_step_;

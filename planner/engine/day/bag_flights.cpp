@@ -1,0 +1,26 @@
+#include "planner/engine/day/bag_flights.hpp"
+
+#include <tbb/parallel_for.h>
+
+#include <optional>
+
+namespace landwidth {
+
+BagFlights::BagFlights(const Golfer& golfer, const Conditions& day, const EngineAssumptions& assumptions)
+    : day_(day), full_(golfer.clubs.size()), punch_(golfer.clubs.size()) {
+    std::vector<std::optional<std::string>> doubts(golfer.clubs.size());
+    tbb::parallel_for(std::size_t{0}, golfer.clubs.size(), [&](std::size_t i) {
+        const Club& club = golfer.clubs[i];
+        if (!club.pattern) return;
+        const ClubFlight flight(club);
+        const double run_m = club.pattern->run_m;
+        full_[i] = std::make_shared<const DayFlight>(flight, day_, run_m, assumptions.curve_share);
+        punch_[i] = std::make_shared<const DayFlight>(flight.punch(), day_, assumptions.recovery_run * flight.carry_m(),
+                                                       assumptions.curve_share);
+        doubts[i] = flight.doubt();
+    });
+    for (const std::optional<std::string>& doubt : doubts)
+        if (doubt) doubts_.push_back(*doubt);
+}
+
+}  // namespace landwidth

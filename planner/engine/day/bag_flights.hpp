@@ -1,0 +1,32 @@
+// The flights of a whole bag on the day. Made once for a golfer, used on every hole.
+#pragma once
+
+#include <memory>
+#include <string>
+#include <vector>
+
+#include "golfer-profiles/profile.hpp"
+#include "planner/engine/day/day_flight.hpp"
+#include "planner/engine/engine_assumptions.hpp"
+
+namespace landwidth {
+
+class BagFlights {
+  public:
+    // Of every club with a pattern, those on trial included.
+    BagFlights(const Golfer& golfer, const Conditions& day, const EngineAssumptions& assumptions);
+
+    const Conditions& day() const { return day_; }
+    // `club`: number in the profile, of a club with a pattern.
+    const std::shared_ptr<const DayFlight>& full(std::size_t club) const { return full_[club]; }
+    const std::shared_ptr<const DayFlight>& punch(std::size_t club) const { return punch_[club]; }
+    // What is odd about recorded launches, one sentence each.
+    const std::vector<std::string>& doubts() const { return doubts_; }
+
+  private:
+    Conditions day_;
+    std::vector<std::shared_ptr<const DayFlight>> full_, punch_;
+    std::vector<std::string> doubts_;
+};
+
+}  // namespace landwidth

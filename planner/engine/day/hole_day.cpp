@@ -1,0 +1,15 @@
+#include "planner/engine/day/hole_day.hpp"
+
+#include <numbers>
+
+namespace landwidth {
+
+HoleDay day_over(const Hole& hole, const Conditions& conditions) {
+    HoleDay day{{}, hole.heights.get(), hole.canopy.empty() ? nullptr : &hole.canopy};
+    // The plane's north is true at the tee; over a hole the difference is far below what a wind is known to.
+    if (conditions.wind && conditions.wind->speed_mps > 0.0)
+        day.wind_to = conditions.wind->from.radians + std::numbers::pi;
+    return day;
+}
+
+}  // namespace landwidth

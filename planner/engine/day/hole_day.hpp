@@ -1,0 +1,20 @@
+// The day as it lies over one hole: wind in its plane, heights of its ground, what stands on it.
+#pragma once
+
+#include <optional>
+
+#include "courses/course.hpp"
+#include "planner/engine/day/conditions.hpp"
+
+namespace landwidth {
+
+struct HoleDay {
+    std::optional<double> wind_to;          // plane bearing to which the wind blows; absent in still air
+    const HeightRaster* heights = nullptr;  // of the hole; null: flat
+    const CanopyRaster* canopy = nullptr;   // of the hole; null: nothing stands
+};
+
+// Keeps pointers into the hole.
+HoleDay day_over(const Hole& hole, const Conditions& conditions);
+
+}  // namespace landwidth
