@@ -1,6 +1,7 @@
 // How high trees and buildings stand over the ground, by place.
 #pragma once
 
+#include <cstdint>
 #include <span>
 #include <vector>
 
