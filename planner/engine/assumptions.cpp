@@ -20,6 +20,9 @@ constexpr ConstantUnit handicap{"handicap", 1.0};
 constexpr ConstantUnit factor{"factor", 1.0};
 constexpr ConstantUnit count{"count", 1.0};
 
+// What coarser cells are larger by.
+constexpr double coarser_cells = 2.0;
+
 using Constant = NamedConstant<Assumptions>;
 
 constexpr std::string_view assumption = "assumption";
@@ -147,11 +150,8 @@ const std::array constants{
              "how much wider a punch out of trees is than the club's pattern", lie_source},
     Constant{"recovery_stuck_share", 0.30, share, 0.0, 0.9, IN(engine, recovery_stuck_share),
              "share of punches out of trees that hit timber and stay", lie_source},
-    Constant{"low_flight_share", 0.15, share, 0.0, 0.5, IN(engine, low_flight_share),
-             "first and last share of its carry in which a ball is low enough for woods to stop it",
-             assumption},
-    Constant{"trees_stop_share", 0.5, share, 0.0, 1.0, IN(engine, trees_stop_share),
-             "share of low balls that woods on their way stop", assumption},
+    Constant{"curve_share", 0.5, share, 0.0, 1.0, IN(engine, curve_share),
+             "share of a ball's side offset that is curve and not direction", assumption},
 
     Constant{"preset_worth_shots", 10.0, count, 4.0, 1000.0, IN(engine, prior.worth_shots),
              "how many recorded shots the spread and the mishits of a preset pattern are taken to be worth",
@@ -196,9 +196,13 @@ Assumptions default_assumptions() {
 }
 
 Assumptions with_coarser_fan(Assumptions assumptions) {
-    constexpr double cells_as_large = 2.0;
-    assumptions.engine.fan_ray_step_m *= cells_as_large;
-    assumptions.engine.fan_angle_step_rad *= cells_as_large;
+    assumptions.engine.fan_ray_step_m *= coarser_cells;
+    assumptions.engine.fan_angle_step_rad *= coarser_cells;
+    return assumptions;
+}
+
+Assumptions with_coarser_field(Assumptions assumptions) {
+    assumptions.engine.field_step_m *= coarser_cells;
     return assumptions;
 }
 

@@ -101,8 +101,8 @@ class Trials {
           best_(best),
           next_(next),
           margin_(margin),
-          best_shots_(shots_of(best.pattern)),
-          next_shots_(shots_of(next.pattern)),
+          best_shots_(shots_of(best, best.pattern)),
+          next_shots_(shots_of(next, next.pattern)),
           next_aims_(aims(next, next_shots_)) {
         bias_ = margin - margin_between(aims(best, best_shots_), next_aims_, study.replay_cost());
     }
@@ -111,7 +111,7 @@ class Trials {
                                const Reach& reach) {
         return flip_of(
             [&](double move) {
-                return margin_between(aims(best_, shots_of(best_pattern_at(move))), next_aims_,
+                return margin_between(aims(best_, shots_of(best_, best_pattern_at(move))), next_aims_,
                                       study_.replay_cost());
             },
             reach);
@@ -134,8 +134,9 @@ class Trials {
     }
 
   private:
-    FanShots shots_of(const ShotPattern& pattern) const {
-        return fan_shots(pattern, trial_log2_points, 0, study_.assumptions());
+    FanShots shots_of(const Rival& rival, const ShotPattern& pattern) const {
+        return fan_shots(pattern, trial_log2_points, 0, study_.assumptions(),
+                         study_.flights().full(rival.club), study_.flights().day().wind);
     }
 
     template <class OutcomeAt>

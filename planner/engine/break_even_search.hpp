@@ -24,6 +24,7 @@ namespace landwidth {
 
 // A club at its best aim today.
 struct Rival {
+    std::size_t club;  // in the golfer's bag
     const ShotPattern& pattern;
     AimRange aims;  // allowed
     int ray;

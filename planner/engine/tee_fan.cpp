@@ -214,7 +214,7 @@ bool TeeFan::settle(double replay_cost) {
     return changed;
 }
 
-void TeeFan::add_canopy(Ray& ray, int row, Point place) {
+void TeeFan::add_canopy(Ray& ray, int row, Point place) const {
     const double stands_m = day_.canopy->at(place);
     if (!(stands_m > 0.0)) return;
     const float top = static_cast<float>(stands_m) + (ray.posts.empty() ? 0.0F : ray.posts.back().over_tee_m);
@@ -312,8 +312,8 @@ TeeFan::Rest TeeFan::rest_of(const FanShots& shots, const Ray& ray, const Flying
     return {&beside, ball.ray + turn, row_index(beside, ball.row + run), false};
 }
 
-template <class LieOf, class Visit>
-void TeeFan::for_each_ball(const FanShots& shots, int aim_ray, const LieOf& lie_of, Visit&& visit) {
+template <class Visit>
+void TeeFan::for_each_landing(const FanShots& shots, int aim_ray, Visit&& visit) {
     const bool moved = shots.flight && shots.flight->differs();
     const bool sloped = shots.flight && day_.heights != nullptr;
     for (const FanShots::OnRay& group : shots.rays) {
@@ -328,9 +328,26 @@ void TeeFan::for_each_ball(const FanShots& shots, int aim_ray, const LieOf& lie_
             const float flat_row = ball.row;
             if (sloped) land_on_slope(shots, ball);
             if (moved || sloped) ray = &ray_with(ball.ray, ball.row + shots.longest_run_rows);
-            visit(shots.shots[i], rest_of(shots, *ray, ball, flat_row, lie_of));
+            visit(shots.shots[i], ball, *ray, flat_row);
         }
     }
+}
+
+template <class LieOf, class Visit>
+void TeeFan::for_each_ball(const FanShots& shots, int aim_ray, const LieOf& lie_of, Visit&& visit) {
+    for_each_landing(shots, aim_ray,
+                     [&](const FanShots::Shot& shot, const Flying& ball, const Ray& ray, float flat_row) {
+                         visit(shot, rest_of(shots, ray, ball, flat_row, lie_of));
+                     });
+}
+
+std::vector<TeeFan::Landing> TeeFan::landings(const FanShots& shots, int aim_ray) {
+    std::vector<Landing> places;
+    for_each_landing(shots, aim_ray, [&](const FanShots::Shot& shot, const Flying& ball, const Ray&, float) {
+        const Point direction = along_bearing(bearing_of(ball.ray));
+        places.push_back({tee_ + double{ball.row} * row_step_ * direction, double{shot.weight}});
+    });
+    return places;
 }
 
 template <class Visit>

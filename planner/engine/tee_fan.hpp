@@ -77,7 +77,7 @@ struct NextPlace {
 struct Tally {
     std::array<double, lie_count> lies{};  // shares, add to 1
     double lost = 0.0;
-    double stopped = 0.0;  // by trees or buildings on their way
+    double stopped = 0.0;       // by trees or buildings on their way
     double leave_mean_m = 0.0;  // of balls in play; 0 when none is
     double leave_sd_m = 0.0;
 };
@@ -101,6 +101,12 @@ class TeeFan {
     Outcome outcome_with_edges_moved(const FanShots& shots, int aim_ray, const MovingFairway& fairway,
                                      float move_m);
     Tally tally(const FanShots& shots, int aim_ray);
+    // Where every ball first lands, whatever stands on its way; shares add to 1.
+    struct Landing {
+        Point place;
+        double share;
+    };
+    std::vector<Landing> landings(const FanShots& shots, int aim_ray);
     // Where the next stroke of every ball is played, relief taken; one entry a ball, shares add to 1.
     std::vector<NextPlace> next_places(const FanShots& shots, int aim_ray);
 
@@ -137,7 +143,7 @@ class TeeFan {
     struct Ray {
         std::vector<Cell> cells;  // cell i: from i - phase to i + 1 - phase steps from the tee
         float phase = 0.0F;
-        std::vector<Post> posts;      // by row; empty where heights are not known
+        std::vector<Post> posts;       // by row; empty where heights are not known
         std::vector<Canopy> canopies;  // near ones first
         std::vector<PenaltyRun> penalty_runs;
         // By row, worked out where balls come down or rest (in a penalty area: of the place of the drop);
@@ -171,8 +177,8 @@ class TeeFan {
     // A ball of a pattern in the air over this hole.
     struct Flying {
         int ray;
-        float row;       // where it comes down on ground as high as the tee, then where it lands; from the tee
-        float carry_m;   // on the reference day
+        float row;      // where it comes down on ground as high as the tee, then where it lands; from the tee
+        float carry_m;  // on the reference day
         WindAngle wind;
     };
     Flying flown(const FanShots& shots, const FanShots::OnRay& group, std::uint32_t index, int aim_ray,
@@ -194,9 +200,12 @@ class TeeFan {
     // counts as for a ball that lands there.
     template <class LieOf, class Visit>
     void for_each_ball(const FanShots& shots, int aim_ray, const LieOf& lie_of, Visit&& visit);
+    // Calls visit(shot, ball as it lands, its ray, row on the flat) for every ball.
+    template <class Visit>
+    void for_each_landing(const FanShots& shots, int aim_ray, Visit&& visit);
     template <class Visit>
     void for_each_ball(const FanShots& shots, int aim_ray, Visit&& visit);
-    void add_canopy(Ray& ray, int row, Point place);
+    void add_canopy(Ray& ray, int row, Point place) const;
 
     ReliefGround ground_;
     HoleDay day_;

@@ -22,6 +22,7 @@ namespace landwidth {
 
 struct WeighRequest {
     Assumptions assumptions = default_assumptions();
+    Conditions conditions = {};
     bool local_rule_e5 = false;
     std::vector<BagChange> changes;  // side by side; not empty
 };

@@ -15,12 +15,18 @@ BagFlights::BagFlights(const Golfer& golfer, const Conditions& day, const Engine
         const ClubFlight flight(club);
         const double run_m = club.pattern->run_m;
         full_[i] = std::make_shared<const DayFlight>(flight, day_, run_m, assumptions.curve_share);
-        punch_[i] = std::make_shared<const DayFlight>(flight.punch(), day_, assumptions.recovery_run * flight.carry_m(),
-                                                       assumptions.curve_share);
+        punch_[i] = std::make_shared<const DayFlight>(
+            flight.punch(), day_, assumptions.recovery_run * flight.carry_m(), assumptions.curve_share);
         doubts[i] = flight.doubt();
     });
     for (const std::optional<std::string>& doubt : doubts)
         if (doubt) doubts_.push_back(*doubt);
+}
+
+BagFlights BagFlights::with_wind_from(Bearing from) const {
+    BagFlights turned = *this;
+    if (turned.day_.wind) turned.day_.wind->from = from;
+    return turned;
 }
 
 }  // namespace landwidth

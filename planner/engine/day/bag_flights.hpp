@@ -17,6 +17,8 @@ class BagFlights {
     BagFlights(const Golfer& golfer, const Conditions& day, const EngineAssumptions& assumptions);
 
     const Conditions& day() const { return day_; }
+    // The same with the wind, where there is one, from elsewhere: balls fly as they do.
+    BagFlights with_wind_from(Bearing from) const;
     // `club`: number in the profile, of a club with a pattern.
     const std::shared_ptr<const DayFlight>& full(std::size_t club) const { return full_[club]; }
     const std::shared_ptr<const DayFlight>& punch(std::size_t club) const { return punch_[club]; }

@@ -60,9 +60,8 @@ double flat_run(const Flight& flight, Firmness firmness) {
 
 // What the model's runs are multiplied by to be those of the club.
 double run_scale_of(const ClubFlight& club, double run_m) {
-    const double modelled =
-        flat_run(fly(club.launch_for(club.carry_m()), reference_air(), club.aerodynamics()),
-                 Firmness::ordinary);
+    const double modelled = flat_run(
+        fly(club.launch_for(club.carry_m()), reference_air(), club.aerodynamics()), Firmness::ordinary);
     return std::clamp(run_m / std::max(modelled, least_run_m), least_run_scale, most_run_scale);
 }
 
@@ -79,7 +78,8 @@ std::array<float, points> profile_of(const Flight& flight) {
         const FlightPoint& a = flight.path[after - 1];
         const FlightPoint& b = flight.path[after];
         const double share = std::clamp((at - a.along_m) / (b.along_m - a.along_m), 0.0, 1.0);
-        profile[i] = static_cast<float>(std::max(0.0, a.height_m + share * (b.height_m - a.height_m)) / carry);
+        profile[i] =
+            static_cast<float>(std::max(0.0, a.height_m + share * (b.height_m - a.height_m)) / carry);
     }
     return profile;
 }
@@ -243,9 +243,9 @@ float gust_factor(const std::optional<Wind>& wind, std::size_t i) {
     if (!wind || !wind->gusts_mps || !(wind->speed_mps > 0.0)) return 1.0F;
     // Quantiles of a normal, cut at two standard deviations, in an order that neighbours do not share.
     constexpr std::size_t count = 64, step = 27;
-    constexpr double furthest_sd = 2.0;
     static const std::array<double, count> quantiles = [] {
         std::array<double, count> made{};
+        constexpr double furthest_sd = 2.0;
         const boost::math::normal standard;
         for (std::size_t k = 0; k < count; ++k)
             made[k] = std::clamp(boost::math::quantile(standard, (static_cast<double>(k) + 0.5) / count),

@@ -20,8 +20,8 @@
 
 namespace landwidth {
 
-// The angle at which the wind blows against a ball's own direction, clockwise from a tail wind: its cosine and
-// sine and those of twice the angle.
+// The angle at which the wind blows against a ball's own direction, clockwise from a tail wind: its cosine
+// and sine and those of twice the angle.
 struct WindAngle {
     float cos1 = 0.0F, sin1 = 0.0F, cos2 = 0.0F, sin2 = 0.0F;
 
@@ -38,9 +38,7 @@ struct LandingShift {
     float along0, along1, along2;  // along0 + along1 cos + along2 cos 2
     float right1, right2;          // right1 sin + right2 sin 2
 
-    float along(const WindAngle& wind) const {
-        return along0 + along1 * wind.cos1 + along2 * wind.cos2;
-    }
+    float along(const WindAngle& wind) const { return along0 + along1 * wind.cos1 + along2 * wind.cos2; }
     float right(const WindAngle& wind) const { return right1 * wind.sin1 + right2 * wind.sin2; }
 };
 
@@ -91,9 +89,7 @@ class DayFlight {
         const Node& below;
         const Node& above;
         float share;  // of above
-        float mix(float Node::*value) const {
-            return below.*value + share * (above.*value - below.*value);
-        }
+        float mix(float Node::*value) const { return below.*value + share * (above.*value - below.*value); }
     };
     Between between(float carry_m) const;
     Node node_at(const ClubFlight& club, const Conditions& day, double carry_m, double run_scale) const;

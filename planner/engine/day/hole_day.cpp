@@ -1,5 +1,6 @@
 #include "planner/engine/day/hole_day.hpp"
 
+#include <cmath>
 #include <numbers>
 
 namespace landwidth {
@@ -10,6 +11,13 @@ HoleDay day_over(const Hole& hole, const Conditions& conditions) {
     if (conditions.wind && conditions.wind->speed_mps > 0.0)
         day.wind_to = conditions.wind->from.radians + std::numbers::pi;
     return day;
+}
+
+WindAlong wind_along(const HoleDay& day, const Conditions& conditions, const Hole& hole) {
+    if (!day.wind_to) return {0.0, 0.0};
+    const double angle = *day.wind_to - plane_bearing(hole.line.vertices()[1] - hole.line.tee());
+    const double speed = conditions.wind->speed_mps;
+    return {speed * std::cos(angle), speed * std::sin(angle)};
 }
 
 }  // namespace landwidth

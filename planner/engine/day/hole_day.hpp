@@ -17,4 +17,11 @@ struct HoleDay {
 // Keeps pointers into the hole.
 HoleDay day_over(const Hole& hole, const Conditions& conditions);
 
+// The wind along the first leg of a hole: in the back of a ball, and to its right; 0 in still air.
+struct WindAlong {
+    double tail_mps;
+    double cross_mps;
+};
+WindAlong wind_along(const HoleDay& day, const Conditions& conditions, const Hole& hole);
+
 }  // namespace landwidth

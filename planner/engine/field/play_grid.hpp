@@ -6,15 +6,18 @@
 // the line of play; a ball beyond it counts as on the nearest cell inside.
 //
 // Travel is told apart in 32 directions clockwise from the play. For each the grid knows, from every cell,
-// how far a ball may run before a bunker or penalty area takes it, and how far behind it woods stand.
+// how far a ball may run before a bunker or penalty area takes it, and how far behind it trees or buildings
+// stand that hide as much of the sky as a canopy of the usual height would.
 #pragma once
 
 #include <array>
 #include <cstdint>
+#include <optional>
 #include <vector>
 
 #include "courses/course.hpp"
 #include "geometry/lie_raster.hpp"
+#include "planner/engine/day/hole_day.hpp"
 #include "planner/engine/distance_left.hpp"
 #include "planner/engine/field/shot_menu.hpp"
 
@@ -34,9 +37,10 @@ constexpr int direction_of(int turn) {
 
 class PlayGrid {
   public:
-    // run_m: no ball runs further; low_m: woods further behind a landing place stop none.
-    PlayGrid(const Hole& hole, const LieRaster& lies, double step_m, double reach_m, double run_m,
-             double low_m);
+    // run_m: no ball runs further; stop_cells: canopies of the usual height further behind a landing place
+    // stop none.
+    PlayGrid(const Hole& hole, const LieRaster& lies, const HoleDay& day, double step_m, double reach_m,
+             double run_m, unsigned stop_cells);
 
     double step_m() const { return step_m_; }
     int columns() const { return columns_; }
@@ -58,6 +62,18 @@ class PlayGrid {
     Lie lie(int cell) const { return lies_[static_cast<std::size_t>(cell)]; }
     // Distance left along the line of play, metres.
     float left_m(int cell) const { return left_m_[static_cast<std::size_t>(cell)]; }
+    // The turn to which the wind blows, radians clockwise from the play; absent in still air.
+    const std::optional<double>& wind_to() const { return wind_to_; }
+    // The ground of a cell where heights are known: rise per cell of travel to the right of the play and
+    // along it, as metres per metre.
+    struct Post {
+        float height_m;
+        float right, along;
+    };
+    bool has_heights() const { return !posts_.empty(); }
+    const Post& post(int cell) const { return posts_[static_cast<std::size_t>(cell)]; }
+    // From where balls of a cell are hit: all cells of a block count as equally high.
+    float height_of_block(int cell) const { return block_heights_m_[block_of(cell)]; }
     // Cells beyond the reach, each with the cell inside that stands for it.
     struct Outside {
         int cell;
@@ -77,7 +93,8 @@ class PlayGrid {
         std::size_t run_kind() const { return bits_ & 7U; }
         // Cells to run until a bunker or penalty area: 0 in one, far_away when none is within the run.
         int trap_cells() const { return (bits_ >> 3U) & 63U; }
-        // Cells back to woods; far_away when none are near enough to matter.
+        // Cells back to a canopy of the usual height, or to where one would hide as much as what stands there
+        // does; far_away when none is near enough to matter.
         unsigned woods_cells() const { return bits_ >> 9U; }
 
       private:
@@ -106,8 +123,11 @@ class PlayGrid {
     // The first cell of woods back from a landing place (or, with the opposite direction, ahead of a ball),
     // where a Meeting knows of some.
     int woods_behind(int direction, int cell) const {
-        return cell - stride(direction, static_cast<int>(Meeting(meetings(direction)[cell]).woods_cells()));
+        for (int steps = 1; steps < far_away; ++steps)
+            if (is_tall(cell - stride(direction, steps))) return cell - stride(direction, steps);
+        return cell;
     }
+    bool is_tall(int cell) const { return canopy_m_[static_cast<std::size_t>(cell)] > 0.0F; }
 
     // So many cells on in a direction; stays on the grid.
     int moved(int cell, int direction, int steps) const;
@@ -130,10 +150,17 @@ class PlayGrid {
     void read_lies(const Hole& hole, const LieRaster& lies, double reach_m);
     void find_outside(const Hole& hole, double reach_m);
     void find_traps(int furthest);
+    void read_day(const HoleDay& day);
     void find_woods(int furthest);
+    void hide_behind(int woods, int furthest);
     void lower_trap(int direction, int cell, unsigned distance);
     void lower_woods(int direction, int cell, unsigned distance);
-    bool is_edge_of_woods(int cell) const;
+    std::size_t block_of(int cell) const {
+        return static_cast<std::size_t>(cell / columns_ / block_side * (columns_ / block_side) +
+                                        cell % columns_ / block_side);
+    }
+    bool is_edge_of_canopy(int cell) const;
+    float ground_m(int cell) const { return has_heights() ? post(cell).height_m : 0.0F; }
 
     double step_m_;
     Point pin_;
@@ -144,6 +171,11 @@ class PlayGrid {
     std::array<std::array<int, far_away>, travel_directions> strides_;
     std::vector<Lie> lies_;
     std::vector<char> inside_;
+    std::vector<float> canopy_m_;  // over the ground
+    std::vector<Post> posts_;
+    std::vector<float> block_heights_m_;
+    float lowest_ground_m_ = 0.0F;
+    std::optional<double> wind_to_;
     std::vector<float> left_m_;
     std::vector<Outside> outside_;
     std::vector<int> stands_for_;
