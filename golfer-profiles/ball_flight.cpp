@@ -15,7 +15,6 @@ namespace landwidth {
 
 namespace {
 
-constexpr double fastest_mps = 150.0;
 constexpr int path_points = 33;
 // A flight takes some tens of steps; this many only happen to a ball that something holds in the air.
 constexpr int most_steps = 20000;
@@ -112,7 +111,7 @@ void check(const BallLaunch& ball, const AirFlow& flow, const BallAerodynamics& 
                                       aerodynamics.steady_drag.value_or(0.0)};
     const bool finite = std::all_of(plain.begin(), plain.end(), [](double v) { return std::isfinite(v); });
     const auto not_below_0 = [](double v) { return v >= 0.0 && std::isfinite(v); };
-    if (!finite || !(speed > 0.0 && speed <= fastest_mps) || !not_below_0(ball.launch.spin_rad_per_s) ||
+    if (!finite || !(speed > 0.0 && speed <= fastest_ball_mps) || !not_below_0(ball.launch.spin_rad_per_s) ||
         !not_below_0(aerodynamics.drag) || !not_below_0(aerodynamics.lift) ||
         !not_below_0(aerodynamics.steady_drag.value_or(0.0)) || !not_below_0(flow.air.density_kg_per_m3) ||
         !(flow.air.viscosity_pa_s > 0.0))
