@@ -77,7 +77,7 @@ AirFlow reference_air() {
 ClubFlight::ClubFlight(const Club& club) {
     if (!club.pattern) throw std::logic_error("a club without a pattern has no usual flight");
     carry_m_ = club.pattern->usual.centre.carry_m;
-    aerodynamics_ = usual_aerodynamics(club.kind);
+    aerodynamics_.lift = usual_lift;
     if (club.launch) {
         if (const auto drag = drag_of_recorded(*club.launch, aerodynamics_.lift, carry_m_)) {
             launch_ = *club.launch;
@@ -88,10 +88,8 @@ ClubFlight::ClubFlight(const Club& club) {
     }
     inferred_ = true;
     launch_ = usual_launch(club.kind, carry_m_, club.loft_rad);
-    // The usual launch carries that far with the usual drag, unless no golfer hits so far: then a ball of
-    // less drag does.
-    if (std::abs(reference_carry(launch_, aerodynamics_) / carry_m_ - 1.0) < carry_accuracy) return;
-    const auto drag = drag_for(launch_, aerodynamics_.lift, carry_m_, 0.0, aerodynamics_.drag);
+    // No golfer hits so far as some profiles say: then a ball of hardly any drag does.
+    const auto drag = drag_for(launch_, aerodynamics_.lift, carry_m_, 0.0, most_drag);
     if (!drag) throw std::invalid_argument("a carry that no ball has");
     aerodynamics_.drag = *drag;
 }

@@ -16,8 +16,9 @@ namespace landwidth {
 // A launch that a club of this kind and carry usually has. Carry in metres, > 0; loft where it is known.
 Launch usual_launch(ClubKind kind, double carry_m, std::optional<double> loft_rad);
 
-// How the balls of a kind of club fly when nothing better is known.
-BallAerodynamics usual_aerodynamics(ClubKind kind);
+// The factor on the published lift. With the published one tour players' balls would rise to 32 to 38 m, where
+// 25 to 30 is common (from memory).
+inline constexpr double usual_lift = 0.9;
 
 class ClubFlight {
   public:
