@@ -100,15 +100,10 @@ State start_of(const BallLaunch& ball) {
 void check(const BallLaunch& ball, const AirFlow& flow, const BallAerodynamics& aerodynamics,
            double landing_height_m) {
     const double speed = ball.launch.ball_speed_mps;
-    const std::array<double, 9> plain{speed,
-                                      ball.launch.launch_rad,
-                                      ball.launch.spin_rad_per_s,
-                                      ball.right_rad,
-                                      ball.tilt_rad,
-                                      flow.along_mps,
-                                      flow.right_mps,
-                                      landing_height_m,
-                                      aerodynamics.steady_drag.value_or(0.0)};
+    const std::array<double, 9> plain{
+        speed,          ball.launch.launch_rad, ball.launch.spin_rad_per_s,
+        ball.right_rad, ball.tilt_rad,          flow.along_mps,
+        flow.right_mps, landing_height_m,       aerodynamics.steady_drag.value_or(0.0)};
     const bool finite = std::all_of(plain.begin(), plain.end(), [](double v) { return std::isfinite(v); });
     const auto not_below_0 = [](double v) { return v >= 0.0 && std::isfinite(v); };
     if (!finite || !(speed > 0.0 && speed <= fastest_ball_mps) || !not_below_0(ball.launch.spin_rad_per_s) ||
@@ -216,8 +211,8 @@ Flight fly(const BallLaunch& ball, const AirFlow& flow, const BallAerodynamics& 
         const Moment to{stepper.current_time(), stepper.current_state()};
         // A step may rise and fall: what falls begins at its top.
         const Moment top = from.state[v_up] > 0.0 && to.state[v_up] <= 0.0
-                         ? crossing(stepper, from.time_s, to.time_s, v_up, 0.0)
-                         : from;
+                               ? crossing(stepper, from.time_s, to.time_s, v_up, 0.0)
+                               : from;
         for (const Moment* moment : {&top, &to})
             if (moment->state[height] > peak.state[height]) peak = *moment;
         const bool falls = to.state[v_up] < 0.0;

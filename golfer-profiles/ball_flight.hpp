@@ -57,8 +57,8 @@ struct Flight {
 // No ball is hit half so fast; the mishap of the hardest hitter of a profile, in a gale, is still flown.
 inline constexpr double fastest_ball_mps = 400.0;
 
-// Of the integrator, a step: metres, m/s and rad/s, and relative to them. Carries are then good to a tenth of a
-// millimetre.
+// Of the integrator, a step: metres, m/s and rad/s, and relative to them. Carries are then good to a tenth of
+// a millimetre.
 inline constexpr double flight_tolerance = 1e-7;
 
 // Until the ball comes down to `landing_height_m` over where it was hit. Throws std::domain_error when it

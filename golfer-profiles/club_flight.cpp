@@ -42,8 +42,8 @@ std::optional<double> drag_for(const Launch& launch, double lift, double carry_m
     const double at_most = beyond(most);
     if (at_least < 0.0 || at_most > 0.0) return std::nullopt;
     std::uintmax_t evaluations = 100;
-    const auto drag = boost::math::tools::toms748_solve(beyond, least, most, at_least, at_most, root_accuracy,
-                                                        evaluations);
+    const auto drag =
+        boost::math::tools::toms748_solve(beyond, least, most, at_least, at_most, root_accuracy, evaluations);
     return 0.5 * (drag.first + drag.second);
 }
 
@@ -54,15 +54,16 @@ std::optional<double> drag_of_recorded(const Launch& launch, double lift, double
 
 std::string doubt_about(const Launch& launch, double carry_m) {
     return fmt::format(
-        "the recorded launch ({:.0f} mph, {:.1f} deg, {:.0f} rpm) does not go with a carry of {:.0f} yd in any "
+        "the recorded launch ({:.0f} mph, {:.1f} deg, {:.0f} rpm) does not go with a carry of {:.0f} yd in "
+        "any "
         "likely drag; a usual launch for that carry is taken instead",
         launch.ball_speed_mps / metres_per_second_per_mph, launch.launch_rad / radians_per_degree,
         launch.spin_rad_per_s / radians_per_second_per_rpm, to_yards(carry_m));
 }
 
-// The club's ball hit `ratio` times as fast. A slower one spins less in proportion. A faster one does not spin
-// more but less: with more spin it would only rise higher, and balls that fly past their club (fliers, thin
-// hits) are known to spin little. Assumption.
+// The club's ball hit `ratio` times as fast. A slower one spins less in proportion. A faster one does not
+// spin more but less: with more spin it would only rise higher, and balls that fly past their club (fliers,
+// thin hits) are known to spin little. Assumption.
 Launch scaled(const Launch& launch, double ratio) {
     return {launch.ball_speed_mps * ratio, launch.launch_rad,
             launch.spin_rad_per_s * std::min(ratio, 1.0 / ratio)};
@@ -102,7 +103,8 @@ ClubFlight ClubFlight::punch() const {
 }
 
 BallLaunch ClubFlight::launch_for(double carry_m) const {
-    if (!(carry_m > 0.0 && std::isfinite(carry_m))) throw std::invalid_argument("a carry that is not above 0");
+    if (!(carry_m > 0.0 && std::isfinite(carry_m)))
+        throw std::invalid_argument("a carry that is not above 0");
     // In logarithms: the carry is nearly a power of the speed, so that a secant needs few flights.
     const auto log_over = [&](double log_ratio) {
         return std::log(reference_carry(scaled(launch_, std::exp(log_ratio)), aerodynamics_) / carry_m);
@@ -124,7 +126,8 @@ BallLaunch ClubFlight::launch_for(double carry_m) const {
     const double lowest = -10.0;
     if (log_over(highest) < 0.0) throw std::domain_error("a carry out of this club's reach");
     std::uintmax_t evaluations = 200;
-    const auto found = boost::math::tools::toms748_solve(log_over, lowest, highest, root_accuracy, evaluations);
+    const auto found =
+        boost::math::tools::toms748_solve(log_over, lowest, highest, root_accuracy, evaluations);
     return {scaled(launch_, std::exp(0.5 * (found.first + found.second)))};
 }
 

@@ -57,9 +57,9 @@ constexpr std::array<KindRow, 7> by_kind{{
     {ClubKind::wedge, 50, 1.08, 0.35, 0.4},
 }};
 
-// The slower the ball, the more drag it needs to land as short as measured, also a power of the speed: between
-// the means of men and women on tour (from memory: 140 mph, 13.2 deg and 2611 rpm carry 218 yd; 104 mph, 19.0
-// deg and 6699 rpm carry 141 yd).
+// The slower the ball, the more drag it needs to land as short as measured, also a power of the speed:
+// between the means of men and women on tour (from memory: 140 mph, 13.2 deg and 2611 rpm carry 218 yd; 104
+// mph, 19.0 deg and 6699 rpm carry 141 yd).
 constexpr double drag_power = 0.45;
 
 // Slower and faster than this, times the tour's speed, nothing changes any more but in proportion.
@@ -71,7 +71,8 @@ constexpr double fastest_hit_share = 1.3;
 constexpr double loft_step_deg = 4.0;
 
 const KindRow& row_of(ClubKind kind) {
-    const auto* row = std::find_if(by_kind.begin(), by_kind.end(), [&](const KindRow& r) { return r.kind == kind; });
+    const auto* row =
+        std::find_if(by_kind.begin(), by_kind.end(), [&](const KindRow& r) { return r.kind == kind; });
     if (row == by_kind.end()) throw std::logic_error("a club of this kind does not fly a ball");
     return *row;
 }
@@ -115,9 +116,7 @@ Launch usual_launch(ClubKind kind, double carry_m, std::optional<double> loft_ra
     double loft_deg = loft_rad ? *loft_rad / radians_per_degree : row.loft_deg;
     while (true) {
         const LoftRow tour = tour_mean(loft_deg);
-        const auto beyond = [&](double speed_mps) {
-            return carry_at(speed_mps, tour, row) - carry_m;
-        };
+        const auto beyond = [&](double speed_mps) { return carry_at(speed_mps, tour, row) - carry_m; };
         const double fastest_mps = fastest_hit_share * tour.ball_speed_mph * metres_per_second_per_mph;
         const double at_fastest = beyond(fastest_mps);
         if (at_fastest > 0.0) {
