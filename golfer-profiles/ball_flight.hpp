@@ -54,10 +54,17 @@ struct Flight {
     double landing_heading_rad;  // over the ground, right of the aim positive
 };
 
+// No ball is hit half so fast; the mishap of the hardest hitter of a profile, in a gale, is still flown.
+inline constexpr double fastest_ball_mps = 400.0;
+
+// Of the integrator, a step: metres, m/s and rad/s, and relative to them. Carries are then good to a tenth of
+// a millimetre.
+inline constexpr double flight_tolerance = 1e-7;
+
 // Until the ball comes down to `landing_height_m` over where it was hit. Throws std::domain_error when it
-// never gets so high, std::invalid_argument for values that are not finite and for speeds not above 0 or
-// above 150 m/s. About 20 microseconds for a drive.
+// never gets above that, std::invalid_argument for values that are not finite and for speeds not above 0 or
+// above fastest_ball_mps. About 20 microseconds for a drive.
 Flight fly(const BallLaunch& ball, const AirFlow& flow, const BallAerodynamics& aerodynamics = {},
-           double landing_height_m = 0.0);
+           double landing_height_m = 0.0, double tolerance = flight_tolerance);
 
 }  // namespace landwidth

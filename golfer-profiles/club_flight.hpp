@@ -16,6 +16,10 @@ namespace landwidth {
 // A launch that a club of this kind and carry usually has. Carry in metres, > 0; loft where it is known.
 Launch usual_launch(ClubKind kind, double carry_m, std::optional<double> loft_rad);
 
+// The factor on the published lift. With the published one tour players' balls would rise to 32 to 38 m,
+// where 25 to 30 is common (from memory).
+inline constexpr double usual_lift = 0.9;
+
 class ClubFlight {
   public:
     // Of the club's usual shot. The club has a pattern, else std::logic_error. A launch that cannot give the
@@ -32,8 +36,9 @@ class ClubFlight {
     const std::optional<std::string>& doubt() const { return doubt_; }
 
     // The launch of a ball of this club that on the reference day carries this far, hit straight: the same
-    // angle, speed and spin in proportion. carry in (0, 1.6 carry_m()]. On the reference day its flight
-    // carries `carry_m` to within 1e-6 of it.
+    // angle, another speed; spin in proportion for a shorter ball, in inverse proportion for one beyond the
+    // usual carry (a flier). carry in (0, 1.6 carry_m()]. On the reference day its flight carries `carry_m`
+    // to within 1e-6 of it.
     BallLaunch launch_for(double carry_m) const;
 
   private:
