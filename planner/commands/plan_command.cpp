@@ -34,6 +34,7 @@ void PlanCommand::setup(CLI::App& app) {
                    "Model Local Rule in force: E-5 (out of bounds and lost balls)")
         ->type_name("RULE")
         ->check(CLI::IsMember({"E-5"}, CLI::ignore_case).description(""));
+    day_.setup(app);
     app.add_option("--assume", assumed_,
                    "override a modelling assumption, e.g. trees_lost_share=0.1; repeatable")
         ->type_name("NAME=VALUE")
@@ -50,6 +51,7 @@ int PlanCommand::run(std::ostream& out, std::ostream& err) {
     for (const std::string& text : assumed_)
         override_assumption(request.assumptions, text);
     request.local_rule_e5 = !local_rule_.empty();
+    request.conditions = day_.conditions();
     request.field = field_ == "published" ? FieldKind::published : FieldKind::personal;
     request.aim_for = aim_for_ == "stableford"      ? AimFor::stableford
                       : aim_for_ == "par-or-better" ? AimFor::par_or_better

@@ -7,6 +7,7 @@
 
 #include "planner/commands/command.hpp"
 #include "planner/commands/course_options.hpp"
+#include "planner/commands/day_options.hpp"
 #include "planner/commands/output_options.hpp"
 
 namespace landwidth {
@@ -18,6 +19,7 @@ class PlanCommand : public Command {
 
   private:
     CourseOptions course_;
+    DayOptions day_;
     OutputOptions output_;
     std::filesystem::path profile_;
     std::string field_ = "personal";

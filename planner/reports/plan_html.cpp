@@ -5,6 +5,7 @@
 #include <map>
 #include <optional>
 
+#include "planner/reports/day_words.hpp"
 #include "planner/reports/display_length.hpp"
 #include "planner/reports/hole_map.hpp"
 #include "planner/reports/hole_section.hpp"
@@ -35,16 +36,28 @@ std::string title_of(const PlanView& view) {
     return view.course.name.empty() ? "Tee shot plan" : "Tee shot plan: " + name_text(view.course.name, 80);
 }
 
+// Signs and lines that a plan for the reference day does not have.
+constexpr std::string_view day_style = R"css(
+.day { font-weight: 600; margin-bottom: 0; }
+.plays { margin: .1rem 0 .5rem; }
+.wind { fill: #fff; stroke: #000; stroke-width: 1.3; stroke-linejoin: miter; }
+)css";
+
+std::string day_line(const PlanView& view) {
+    const std::string day = day_words(view.plan.conditions, view.plan.has_heights, view.units);
+    return day.empty() ? day : fmt::format("<p class=\"day\">{}.</p>\n", sentence(capitalised(day)));
+}
+
 std::string page_header(const PlanView& view) {
     const std::string course =
         view.course.name.empty() ? std::string("Unnamed course") : name_text(view.course.name, 120);
     return fmt::format(
         "<header>\n<h1>{}</h1>\n<p class=\"sub\">Tee shot plan for {}, handicap index {:.1f}, {}-handed. {}, "
         "par {}. "
-        "Lengths in {}.</p>\n</header>\n",
+        "Lengths in {}.</p>\n{}</header>\n",
         isolated(course), isolated(name_text(view.golfer.name, 80)), view.golfer.handicap_index,
         view.golfer.hand == Hand::left ? "left" : "right", hole_word(view.plan.holes.size()), view.plan.par,
-        view.units == DisplayUnits::yards ? "yards" : "metres");
+        view.units == DisplayUnits::yards ? "yards" : "metres", day_line(view));
 }
 
 std::string difference_text(double value) {
@@ -234,9 +247,13 @@ std::string shade_switch(const PlanView& view) {
 }  // namespace
 
 std::string plan_html(const PlanView& view) {
+    std::string style = map_style();
+    if (shows_day(view.plan)) style += day_style;
     std::string html =
-        page_head(title_of(view), map_style()) + "<body>\n" + map_patterns() + page_header(view) + "<main>\n";
-    html += summary(view) + round_table(view) + cautions_section(view.plan.warnings) + shade_switch(view);
+        page_head(title_of(view), style) + "<body>\n" + map_patterns() + page_header(view) + "<main>\n";
+    html += summary(view) + round_table(view) +
+            cautions_section(view.plan.warnings, setting_words(view.plan.conditions, view.plan.has_heights)) +
+            shade_switch(view);
     for (std::size_t i = 0; i < view.plan.holes.size(); ++i)
         html += hole_section(view, i);
     html += plan_appendix(view) + "</main>\n" + page_footer({&view.course}) + "</body>\n</html>\n";

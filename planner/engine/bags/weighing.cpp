@@ -81,6 +81,7 @@ class Scales {
     Weighing weighing() {
         Weighing result{};
         result.assumptions = request_.assumptions;
+        result.conditions = request_.conditions;
         result.course_strokes = strokes_by_course();
         result.strokes = mean(result.course_strokes);
         const std::vector<std::vector<MissedClub>> missed = missed_clubs();

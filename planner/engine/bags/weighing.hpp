@@ -17,6 +17,7 @@
 #include "planner/engine/bags/bag_on_hole.hpp"
 #include "planner/engine/bags/compared_clubs.hpp"
 #include "planner/engine/bags/more_shots.hpp"
+#include "planner/engine/day/conditions.hpp"
 
 namespace landwidth {
 
@@ -25,6 +26,7 @@ struct WeighRequest {
     Conditions conditions = {};
     bool local_rule_e5 = false;
     std::vector<BagChange> changes;  // side by side; not empty
+    Conditions conditions = {};
 };
 
 struct HoleGain {
@@ -64,6 +66,8 @@ struct Weighing {
     double strokes;                      // their mean
     std::vector<WeighedChange> changes;  // as asked for
     std::vector<ComparedClub> compared;  // of all changes together, see compared_clubs
+    Conditions conditions = {};
+    bool has_heights = false;  // of any hole
     Assumptions assumptions;
     std::vector<std::string> warnings;
 };

@@ -1,0 +1,33 @@
+// The options that say what day it is: wind, air, how firm the ground is.
+#pragma once
+
+#include <CLI/App.hpp>
+#include <string>
+
+#include "planner/engine/day/conditions.hpp"
+
+namespace landwidth {
+
+class DayOptions {
+  public:
+    void setup(CLI::App& app);
+
+    // The reference day but for what was typed. Without a temperature the standard one of the altitude holds.
+    // Throws UsageError for what is no weather, is typed in no unit or a wrong one, or does not go together.
+    Conditions conditions() const;
+
+  private:
+    Weather weather() const;
+
+    // As typed; empty: not given.
+    std::string wind_;
+    std::string gusts_;
+    std::string temperature_;
+    std::string altitude_;
+    std::string pressure_;
+    std::string humidity_;
+    std::string fairway_ = "ordinary";
+    std::string rough_ = "ordinary";
+};
+
+}  // namespace landwidth
