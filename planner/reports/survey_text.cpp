@@ -61,7 +61,7 @@ std::string transect_table(const HoleSurvey& survey, DisplayUnits units) {
     return table.text(report_width, 2);
 }
 
-// "12 ft over the tee", "level with the tee".
+// "12 ft above", "level".
 std::string over_tee_text(double over_m, DisplayUnits units) {
     const std::string height = height_text(std::abs(over_m), units);
     if (height.starts_with("0 ")) return "level";

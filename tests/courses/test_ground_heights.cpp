@@ -189,6 +189,23 @@ TEST_CASE("gaps beside the line are filled from the nearest known height and tol
     }
 }
 
+TEST_CASE("cells averaged between posts leave out those without data", "[heights]") {
+    const TemporaryFolder folder;
+    RasterRecipe recipe = wide("EPSG:32624", 0.5);
+    recipe.columns = recipe.rows = 900;
+    recipe.no_data = -9999.0;
+    // A speck without data every 3 m, of one cell.
+    const auto specked = [](Point p) {
+        const bool speck = std::fmod(std::abs(p.x), 3.0) < 0.5 && std::fmod(std::abs(p.y), 3.0) < 0.5;
+        return speck ? -9999.0 : 12.0;
+    };
+    Course course = one_hole();
+    lay_ground_heights(course, write_raster(folder.path() / "specked.tif", recipe, on_earth(specked)));
+    const Hole& hole = course.holes.front();
+    for (double station_m = 0.0; station_m <= hole.line.length(); station_m += 1.7)
+        CHECK_THAT(hole.heights->at(hole.line.point_at(station_m)), WithinAbs(12.0, 1e-5));
+}
+
 TEST_CASE("no data under the line of play, or no raster there, is refused", "[heights]") {
     const TemporaryFolder folder;
     RasterRecipe recipe = wide("EPSG:32624", 5.0);

@@ -1,4 +1,5 @@
 // How high trees and buildings stand.
+#include "courses/tag_reading.hpp"
 #include "courses/vocabulary.hpp"
 #include "tests/catch.hpp"
 #include "tests/courses/conversion.hpp"
@@ -112,6 +113,34 @@ TEST_CASE("where woods overlap the highest counts, and none stands on a fairway 
     CHECK_THAT(canopy.at({80, 150}), height(30.0));
     CHECK(canopy.at({0, 100}) == 0.0);
     CHECK_THAT(canopy.at({0, 200}), height(4.0));
+}
+
+TEST_CASE("heights arrive through packed tags and through columns", "[tall]") {
+    MapBuilder map = straight_hole();
+    map.area(rectangle({60, 100}, 30, 30), {{"natural", "wood"}, {"height", "17.5"}});
+    map.area(rectangle({60, 200}, 20, 20), {{"building", "yes"}, {"building:levels", "5"}});
+    map.node({-60, 100}, {{"natural", "tree"}, {"est_height", "60 ft"}});
+    const TemporaryFolder folder;
+    const std::filesystem::path source = folder.write("course.osm", map.osm());
+    const auto check = [&](const std::filesystem::path& file) {
+        INFO(file.filename());
+        const Course course = assemble_course(read_map(file), {}, assumptions());
+        REQUIRE(course.holes.size() == 1);
+        const CanopyRaster& canopy = course.holes.front().canopy;
+        CHECK_THAT(canopy.at({60, 100}), height(17.5));
+        CHECK_THAT(canopy.at({60, 200}), height(15.0));
+        CHECK_THAT(canopy.at({-60, 100}), height(18.3));
+    };
+    check(source);
+    // GDAL's own settings leave height in other_tags.
+    check(converted(source, folder.path() / "packed.gpkg", {"-f", "GPKG"}));
+    check(converted(source, folder.path() / "shapes",
+                    {"-f", "ESRI Shapefile", "points", "lines", "multipolygons"}));
+
+    CHECK(tag_key("building_levels", "5") == "building:levels");
+    CHECK(tag_key("building:l", "5") == "building:levels");
+    CHECK(tag_key("est_height", "9") == "est_height");
+    CHECK(tag_key("Height", "9") == "height");
 }
 
 TEST_CASE("a hole without trees and buildings has no canopy", "[tall]") {
