@@ -11,8 +11,10 @@ struct MapAssumptions {
     double river_width_m;
     // Ground under a single tree, and half the width of a row of trees, metres.
     double tree_radius_m;
-    // How high trees and buildings without a height stand over the ground, and a storey of a building, metres.
+    // How high trees, scrub and buildings without a height stand over the ground, and a storey of a building,
+    // metres.
     double tree_height_m;
+    double scrub_height_m;
     double building_height_m;
     double storey_height_m;
     // Out of bounds beyond a line reaches this far, metres.

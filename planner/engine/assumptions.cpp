@@ -51,6 +51,8 @@ const std::array constants{
              "ground under a single tree, and half the width of a row of trees", assumption},
     Constant{"tree_height", 12.0, m, 1.0, 60.0, IN(map, tree_height_m),
              "height of trees and woods without a height on the map", assumption},
+    Constant{"scrub_height", 3.0, m, 0.5, 20.0, IN(map, scrub_height_m),
+             "height of scrub without a height on the map", assumption},
     Constant{"building_height", 6.0, m, 2.0, 200.0, IN(map, building_height_m),
              "height of a building without a height or storeys on the map", assumption},
     Constant{"storey_height", 3.0, m, 2.0, 6.0, IN(map, storey_height_m),
