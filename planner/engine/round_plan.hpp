@@ -101,11 +101,11 @@ struct HolePlan {
     std::optional<CostMap> cost_map;  // when asked for
     // The length that the planned shots make of the hole on this day: its length, less what each of them goes
     // further than on the reference day and flat ground (more: what it goes less far).
-    double plays_as_m;
-    double rise_m;  // from tee to pin; 0 where heights are not known
+    double plays_as_m = 0.0;
+    double rise_m = 0.0;  // from tee to pin; 0 where heights are not known
     // Where the wind blows along the first leg of the hole: in the back of a ball positive, and to its right.
-    double tail_wind_mps;
-    double cross_wind_mps;
+    double tail_wind_mps = 0.0;
+    double cross_wind_mps = 0.0;
     int strokes_received;  // by the handicap on this hole, for Stableford; else 0
     double always_driver;  // expected strokes with the driver where it is allowed (par 4 and longer), else
                            // the best club; NaN without a driver
@@ -124,8 +124,8 @@ struct RoundPlan {
     ScoreDistribution score;              // of the round, holes independent; empty with the published field
     std::optional<double> always_driver;  // in the units of aim_value
     std::optional<double> never_driver;
-    Conditions conditions;
-    bool has_heights;  // of any hole
+    Conditions conditions = {};
+    bool has_heights = false;  // of any hole
     Assumptions assumptions;
     std::vector<std::string> warnings;  // one sentence each: of profile, map and plan
 };
