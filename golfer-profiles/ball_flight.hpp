@@ -54,11 +54,11 @@ struct Flight {
     double landing_heading_rad;  // over the ground, right of the aim positive
 };
 
-// No ball is hit half so fast; the mishap of the hardest hitter of a profile, in a gale, is still flown.
+// Far beyond any golfer: it takes this to carry half as far again as the longest club a profile may hold.
 inline constexpr double fastest_ball_mps = 400.0;
 
 // Of the integrator, a step: metres, m/s and rad/s, and relative to them. Carries are then good to a tenth of
-// a millimetre.
+// a millimetre, for balls over 190 mph to half of one. Another is for tests.
 inline constexpr double flight_tolerance = 1e-7;
 
 // Until the ball comes down to `landing_height_m` over where it was hit. Throws std::domain_error when it

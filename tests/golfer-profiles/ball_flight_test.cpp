@@ -68,8 +68,9 @@ TEST_CASE("with a steady drag a ball hit straight up flies as the closed form sa
             const double area = std::numbers::pi * ball_radius_m * ball_radius_m;
             const double vt = std::sqrt(2 * ball_mass_kg * gravity_mps2 /
                                         (flow.air.density_kg_per_m3 * drag_coefficient * area));
+            // Steps finer than usual: at the top, where the ball stands still, the drag has a corner.
             const Flight flight = fly({{v0, std::numbers::pi / 2, 0}}, flow,
-                                      {.drag = 1, .lift = 1, .steady_drag = drag_coefficient});
+                                      {.drag = 1, .lift = 1, .steady_drag = drag_coefficient}, 0.0, 1e-10);
             const double share = v0 / vt;
             REQUIRE_THAT(flight.peak.height_m,
                          WithinRel(vt * vt / (2 * gravity_mps2) * std::log1p(share * share), 1e-6));
@@ -100,8 +101,8 @@ TEST_CASE("the air carries a ball along") {
 TEST_CASE("smaller steps change nothing") {
     const AirFlow flow = wind(-10, 8);
     for (const Launch& launch : {launch_of(167, 10.9, 2686), launch_of(120, 16, 7000),
-                                 launch_of(85, 26, 9000), launch_of(20, 30, 3000), launch_of(240, 8, 2000)}) {
-        BallLaunch ball{launch, 0.02, 0.1};
+                                 launch_of(85, 26, 9000), launch_of(20, 30, 3000), launch_of(180, 8, 2000)}) {
+        const BallLaunch ball{launch, 0.02, 0.1};
         const Flight usual = fly(ball, flow);
         // Fifth order: 1/32 of the error allowed is half the step. And far beyond.
         for (double tolerance : {flight_tolerance / 32, 1e-12}) {
