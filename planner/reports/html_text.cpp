@@ -84,7 +84,8 @@ bool starts_with_unit(std::string_view text) {
         if (!text.starts_with(unit)) continue;
         if (text.size() == unit.size()) return true;
         const char next = text[unit.size()];
-        return next == ' ' || next == ',' || next == '.' || next == ';' || next == ':' || next == ')';
+        if (next == ' ' || next == ',' || next == '.' || next == ';' || next == ':' || next == ')')
+            return true;
     }
     return false;
 }

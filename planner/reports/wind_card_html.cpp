@@ -22,7 +22,9 @@ constexpr std::string_view card_style = R"css(
 .roses .chosen { font-weight: 650; }
 .winds { font-size: .82rem; min-width: 44rem; }
 .winds th, .winds td { padding: .18rem .3rem; }
-.winds .other { font-weight: 650; }
+.winds .changed { font-weight: 650; }
+.winds .same { color: var(--soft); }
+.tossup { white-space: nowrap; }
 @media (max-width: 44rem) { .roses { grid-template-columns: minmax(0, 1fr); } }
 @media print {
   .roses { grid-template-columns: repeat(3, minmax(0, 1fr)); gap: 1mm 4mm; }
@@ -85,11 +87,13 @@ std::string wind_cell(const WindCardView& view, const WindCardHole& hole, std::s
         case WindEffect::toss_up:
             return "<span class=\"tossup\">toss-up</span>";
         case WindEffect::change:
-            return fmt::format("<span class=\"other\">{}</span>", club);
+            return fmt::format("<span class=\"changed\">{}</span>", club);
+        case WindEffect::settles:
+            return club;
         case WindEffect::toss_up_of_other:
             return fmt::format("{}, <span class=\"tossup\">toss-up</span>", club);
     }
-    return "as still";
+    return "<span class=\"same\">as still</span>";
 }
 
 std::string winds_table(const WindCardView& view) {

@@ -30,6 +30,7 @@ std::string wind_cell(const WindCardView& view, const WindCardHole& hole, std::s
         case WindEffect::toss_up:
             return "~";
         case WindEffect::change:
+        case WindEffect::settles:
             return club;
         case WindEffect::toss_up_of_other:
             // In front, where shortening a long name leaves it.

@@ -24,8 +24,9 @@ Bearing wind_card_bearing(std::size_t direction) {
 WindEffect wind_effect(const WindCardHole& hole, std::size_t direction) {
     const WindCardVerdict& verdict = hole.wind_from.at(direction);
     if (verdict.club == hole.still.club) return verdict.toss_up ? WindEffect::toss_up : WindEffect::none;
+    if (verdict.toss_up) return WindEffect::toss_up_of_other;
     const bool flips = std::ranges::find(hole.flips, direction) != hole.flips.end();
-    return flips ? WindEffect::change : WindEffect::toss_up_of_other;
+    return flips ? WindEffect::change : WindEffect::settles;
 }
 
 const std::string& wind_card_club(const WindCardView& view, const WindCardVerdict& verdict) {
@@ -34,7 +35,9 @@ const std::string& wind_card_club(const WindCardView& view, const WindCardVerdic
 
 std::vector<std::string> change_words(const WindCardView& view, const WindCardHole& hole) {
     std::vector<std::pair<std::size_t, std::string>> by_club;
-    for (const std::size_t direction : hole.flips) {
+    for (std::size_t direction = 0; direction < wind_card_directions; ++direction) {
+        const WindEffect effect = wind_effect(hole, direction);
+        if (effect != WindEffect::change && effect != WindEffect::settles) continue;
         const std::size_t club = hole.wind_from.at(direction).club;
         const auto known =
             std::ranges::find_if(by_club, [club](const auto& entry) { return entry.first == club; });

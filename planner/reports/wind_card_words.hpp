@@ -17,14 +17,16 @@ Bearing wind_card_bearing(std::size_t direction);
 enum class WindEffect {
     none,             // the club of still air, and no toss-up
     toss_up,          // the club of still air, in a toss-up with another
-    change,           // another club
-    toss_up_of_other  // another club is ahead, but one of the two verdicts is a toss-up
+    change,           // another club: a flip
+    settles,          // another club than the one ahead in a toss-up of still air, and no toss-up any more
+    toss_up_of_other  // another club is ahead, in a toss-up
 };
 WindEffect wind_effect(const WindCardHole& hole, std::size_t direction);
 
 const std::string& wind_card_club(const WindCardView& view, const WindCardVerdict& verdict);
 
-// One entry for every other club, in the order of the directions: "3-wood with the wind from N, NE".
+// One entry for every other club that is no toss-up, in the order of the directions: "3-wood with the wind
+// from N, NE".
 std::vector<std::string> change_words(const WindCardView& view, const WindCardHole& hole);
 // One sentence for every hole on which the wind changes the club: "hole 7: driver in still air, 3-wood with
 // the wind from N, NE".

@@ -33,7 +33,9 @@ std::string_view sector_class(WindEffect effect) {
         case WindEffect::toss_up_of_other:
             return "ws either";
         case WindEffect::change:
-            return "ws other";
+            return "ws changed";
+        case WindEffect::settles:
+            return "ws settled";
     }
     return "ws";
 }
@@ -71,7 +73,7 @@ std::string wind_rose(const WindCardView& view, std::size_t hole, const std::str
         const double angle_rad = wind_card_bearing(direction).radians - play_rad;
         const WindEffect effect = wind_effect(card, direction);
         sectors += sector(sector_class(effect), angle_rad);
-        labels += text_element(effect == WindEffect::change ? "wl other" : "wl",
+        labels += text_element(effect == WindEffect::change ? "wl changed" : "wl",
                                {at(angle_rad, label_px), Anchor::middle}, wind_card_direction(direction));
     }
     // The way of play, from the tee to the flag.
@@ -102,17 +104,19 @@ std::string_view wind_rose_style() {
     return R"css(
 .ws { fill: #fff; stroke: #000; stroke-width: .8; }
 .ws.either { fill: url(#toss-up); }
-.ws.other { fill: #2d332b; }
+.ws.changed { fill: #2d332b; }
+.ws.settled { fill: #b9bdb4; }
 .wp { fill: none; stroke: #000; stroke-width: 1.4; }
 .wind-rose { flex: none; }
 .wind-rose text { font: 9px system-ui, sans-serif; fill: #14180f; }
-.wind-rose text.other { font-weight: 700; }
+.wind-rose text.changed { font-weight: 700; }
 )css";
 }
 
 std::string wind_rose_legend() {
     return "<ul class=\"legend\" aria-label=\"Signs of the wind roses\">\n" +
-           swatch("ws", "the club of still air") + swatch("ws other", "another club") +
+           swatch("ws", "the club of still air") + swatch("ws changed", "another club") +
+           swatch("ws settled", "settles a toss-up of still air for another club") +
            swatch("ws either", "a toss-up of two clubs") + "</ul>\n";
 }
 

@@ -44,7 +44,7 @@ struct CardFixture {
 // Clubs: 0 driver, 1 3-wood, 2 5-iron, 3 6-iron, 4 7-iron.
 // Hole 1, played north: the 3-wood; the driver with the wind from N and NE, the 5-iron from S; a toss-up with
 // the driver ahead from NW, and one with the 3-wood ahead from E.
-// Hole 2, played west: the 7-iron in a toss-up; the 6-iron is ahead from W, which is no flip.
+// Hole 2, played west: the 7-iron in a toss-up; the 6-iron from W, which settles it and is no flip.
 CardFixture two_hole_card() {
     CardFixture made;
     WindCardHole first{.still = verdict(1, 0, 4.61, 0.08, false), .wind_from = {}, .flips = {0, 1, 4}};
@@ -102,7 +102,7 @@ TEST_CASE("the text marks changes and toss-ups of a tee, and says the changes in
                                                                       "~", ".", "5-iron", ".", ".",
                                                                       "~driver"});
     CHECK(words_of(line_with(text, "2 ")) ==
-          std::vector<std::string>{"2", "3", "~7-iron", ".", ".", ".", ".", ".", ".", "~6-iron", "."});
+          std::vector<std::string>{"2", "3", "~7-iron", ".", ".", ".", ".", ".", ".", "6-iron", "."});
     CHECK(words_of(line_with(text, "strokes")) == std::vector<std::string>{"strokes", "8.03", "8.40", "8.32",
                                                                            "8.15", "8.11", "7.97", "8.03",
                                                                            "8.26", "8.26"});
@@ -186,8 +186,8 @@ TEST_CASE("the page needs nothing from elsewhere and marks changes without colou
     CHECK(holds(html,
                 "<p class=\"day\">Wind of 12\u00A0mph, gusting 18, from eight directions; firm fairways."));
     CHECK(holds(html, "Hole 1: 3-wood in still air, driver with the wind from N, NE, 5-iron with the wind"));
-    CHECK(holds(html, "<td>as still</td>"));
-    CHECK(holds(html, "<td><span class=\"other\"><bdi>driver</bdi></span></td>"));
+    CHECK(holds(html, "<td><span class=\"same\">as still</span></td>"));
+    CHECK(holds(html, "<td><span class=\"changed\"><bdi>driver</bdi></span></td>"));
     CHECK(holds(html, "8.4 (+0.37)"));
 }
 
@@ -218,11 +218,15 @@ TEST_CASE("a rose is turned as its hole is played", "[wind_card]") {
             ++found;
         return found;
     };
-    CHECK(count(first, "class=\"ws other\"") == 3);
+    CHECK(count(first, "class=\"ws changed\"") == 3);
     CHECK(count(first, "class=\"ws either\"") == 2);
-    CHECK(count(second, "class=\"ws other\"") == 0);
-    CHECK(count(second, "class=\"ws either\"") == 1);
-    CHECK(holds(second, "no wind changes the club"));
+    CHECK(count(second, "class=\"ws changed\"") == 0);
+    CHECK(count(second, "class=\"ws either\"") == 0);
+    CHECK(count(second, "class=\"ws settled\"") == 1);
+    CHECK(holds(second, "7-iron in still air, 6-iron with the wind from W"));
+    CardFixture calm = two_hole_card();
+    calm.card.holes[1].wind_from.fill(calm.card.holes[1].still);
+    CHECK(holds(wind_rose(calm.view(), 1, "r2"), "no wind changes the club"));
 }
 
 }  // namespace
