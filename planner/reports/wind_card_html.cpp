@@ -116,7 +116,7 @@ std::string winds_table(const WindCardView& view) {
         table.add_row(row);
     }
     table.set_foot(strokes);
-    return "<section class=\"part sheet\">\n<h2>By the wind</h2>\n<p class=\"note\">A column is a wind from "
+    return "<section class=\"part\">\n<h2>By the wind</h2>\n<p class=\"note\">A column is a wind from "
            "there. "
            "Strokes: expected for the round, and against still air.</p>\n" +
            table.html() + "</section>\n";
@@ -126,7 +126,7 @@ std::string changes(const WindCardView& view) {
     std::vector<std::string> sentences;
     for (const std::string& words : flip_words(view))
         sentences.push_back(capitalised(words) + ".");
-    return "<section class=\"part\">\n<h2>Where the wind changes the club</h2>\n" +
+    return "<section class=\"part sheet\">\n<h2>Where the wind changes the club</h2>\n" +
            (sentences.empty() ? "<p>No wind of this card changes the club on a tee, toss-ups aside.</p>\n"
                               : bullet_list(sentences)) +
            "</section>\n";
@@ -139,7 +139,7 @@ std::string wind_card_html(const WindCardView& view) {
     style += card_style;
     std::string html = page_head("Wind card: " + course_title(view), style) + "<body>\n";
     html += wind_rose_patterns();
-    html += page_header(view) + "<main>\n" + changes(view) + hole_cards(view) + winds_table(view);
+    html += page_header(view) + "<main>\n" + hole_cards(view) + changes(view) + winds_table(view);
     html += "<section class=\"part\">\n<h2>Before you swing</h2>\n" + bullet_list(wind_card_cautions());
     if (!view.card.warnings.empty()) html += "<h2>Warnings</h2>\n" + bullet_list(view.card.warnings);
     html += "</section>\n" + patterns_details(view.golfer, view.units) +

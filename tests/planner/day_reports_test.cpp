@@ -86,11 +86,11 @@ TEST_CASE("a hole says what it plays as, a club where its ball comes down", "[da
     CHECK(flight_words(choices[0].day, DisplayUnits::yards) ==
           "carries 212 yd, drifts 9 right, runs 12; 3 % of the balls are stopped by trees or buildings on "
           "their way");
-    CHECK(flight_cell(choices[0].day, DisplayUnits::yards) == "212, 9 right; 3 % stopped");
+    CHECK(flight_cell(choices[0].day, DisplayUnits::yards) == "212, 9R; 3 % stopped");
     // 0.9 % is not worth a word, nor is a drift of a foot.
-    CHECK(flight_cell(choices[1].day, DisplayUnits::yards) == "231, 10 right");
+    CHECK(flight_cell(choices[1].day, DisplayUnits::yards) == "231, 10R");
     CHECK(flight_cell(made.plan.holes[1].choices[1].day, DisplayUnits::yards) == "151");
-    CHECK(flight_cell({.carry_m = 150.0, .drift_m = -4.0}, DisplayUnits::metres) == "150, 4 left");
+    CHECK(flight_cell({.carry_m = 150.0, .drift_m = -4.0}, DisplayUnits::metres) == "150, 4L");
 }
 
 TEST_CASE("the text tells the day at its head and the flight on every tee", "[day]") {
@@ -109,7 +109,7 @@ TEST_CASE("the page tells the day, and points the wind's way on every map", "[da
     check_identifiers(html);
     CHECK(holds(html, "<p class=\"day\">Wind 12\u00A0mph from 240 (WSW), gusting 18;"));
     CHECK(holds(html, "<p class=\"plays\">Plays as 396\u00A0yd (406 on the card), 6\u00A0yd up"));
-    CHECK(holds(html, "<td>212, 9 right; 3\u00A0% stopped</td>"));
+    CHECK(holds(html, "<td>212, 9R; 3\u00A0% stopped</td>"));
     CHECK(holds(html, ">wind 12 mph, gusts 18</text>"));
     CHECK(holds(html, "the way the wind blows"));
 }
