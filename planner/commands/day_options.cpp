@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "geometry/error.hpp"
+#include "golfer-profiles/json_text.hpp"
 #include "planner/commands/typed_quantities.hpp"
 
 namespace landwidth {
@@ -18,14 +19,14 @@ Firmness firmness_of(const std::string& word) {
 }
 
 // What gusts reach; nothing for nothing typed.
-std::optional<double> gusts_of(const std::string& typed, const Wind& wind) {
-    if (typed.empty()) return std::nullopt;
-    const double gusts_mps = typed_wind_speed_mps("--gusts", typed);
+std::optional<double> gusts_of(const std::optional<std::string>& typed, const Wind& wind) {
+    if (!typed) return std::nullopt;
+    const double gusts_mps = typed_wind_speed_mps("--gusts", *typed);
     if (gusts_mps < wind.speed_mps) {
         throw UsageError(fmt::format(
             "--gusts {}: gusts reach at least the speed of the wind, {:.3g} mph; leave --gusts out for a "
             "steady wind",
-            typed, wind.speed_mps / metres_per_second_per_mph));
+            in_quotes(*typed), wind.speed_mps / metres_per_second_per_mph));
     }
     return gusts_mps;
 }
@@ -60,25 +61,25 @@ void DayOptions::setup(CLI::App& app) {
 }
 
 Weather DayOptions::weather() const {
-    if (!altitude_.empty() && !pressure_.empty()) {
+    if (altitude_ && pressure_) {
         throw UsageError(
             "--altitude and --pressure both say how thick the air is: give the pressure if it was measured "
             "at the course, else the altitude");
     }
-    Weather weather = standard_weather(altitude_.empty() ? 0.0 : typed_altitude_m("--altitude", altitude_));
-    if (!pressure_.empty()) weather.pressure_pa = typed_pressure_pa("--pressure", pressure_);
-    if (!temperature_.empty()) weather.temperature_k = typed_temperature_k("--temperature", temperature_);
-    if (!humidity_.empty()) weather.humidity = typed_humidity("--humidity", humidity_);
+    Weather weather = standard_weather(altitude_ ? typed_altitude_m("--altitude", *altitude_) : 0.0);
+    if (pressure_) weather.pressure_pa = typed_pressure_pa("--pressure", *pressure_);
+    if (temperature_) weather.temperature_k = typed_temperature_k("--temperature", *temperature_);
+    if (humidity_) weather.humidity = typed_humidity("--humidity", *humidity_);
     return weather;
 }
 
 Conditions DayOptions::conditions() const {
     Conditions conditions{
         .weather = weather(), .fairway = firmness_of(fairway_), .rough = firmness_of(rough_)};
-    if (!wind_.empty()) {
-        conditions.wind = typed_wind("--wind", wind_);
+    if (wind_) {
+        conditions.wind = typed_wind("--wind", *wind_);
         conditions.wind->gusts_mps = gusts_of(gusts_, *conditions.wind);
-    } else if (!gusts_.empty()) {
+    } else if (gusts_) {
         throw UsageError("--gusts goes with --wind: write --wind 12mph@240 --gusts 18mph");
     }
     return conditions;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <CLI/App.hpp>
+#include <optional>
 #include <string>
 
 #include "planner/engine/day/conditions.hpp"
@@ -19,13 +20,13 @@ class DayOptions {
   private:
     Weather weather() const;
 
-    // As typed; empty: not given.
-    std::string wind_;
-    std::string gusts_;
-    std::string temperature_;
-    std::string altitude_;
-    std::string pressure_;
-    std::string humidity_;
+    // As typed.
+    std::optional<std::string> wind_;
+    std::optional<std::string> gusts_;
+    std::optional<std::string> temperature_;
+    std::optional<std::string> altitude_;
+    std::optional<std::string> pressure_;
+    std::optional<std::string> humidity_;
     std::string fairway_ = "ordinary";
     std::string rough_ = "ordinary";
 };

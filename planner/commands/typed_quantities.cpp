@@ -42,8 +42,9 @@ struct Quantity {
     std::string unit;  // small letters; may be empty
 };
 
-Quantity quantity_of(const Typed& typed, std::string_view example) {
-    const std::string_view text = trimmed(typed.text);
+// Of `part` of what was typed.
+Quantity quantity_of(const Typed& typed, std::string_view part, std::string_view example) {
+    const std::string_view text = trimmed(part);
     double number = 0.0;
     const auto [stopped, error] = std::from_chars(text.data(), text.data() + text.size(), number);
     if (error != std::errc() || !std::isfinite(number))
@@ -65,7 +66,7 @@ double si_of(const Typed& typed, const Quantity& quantity, Measure measure, std:
 }
 
 double wind_speed_mps(const Typed& typed, std::string_view speed, std::string_view example) {
-    const Quantity quantity = quantity_of({typed.option, speed}, example);
+    const Quantity quantity = quantity_of(typed, speed, example);
     const double mps = si_of(typed, quantity, Measure::speed, example);
     if (mps < 0.0) typed.refuse(fmt::format("a speed is not below 0: write {}", example));
     const double mph = mps / metres_per_second_per_mph;
@@ -147,7 +148,7 @@ Wind typed_wind(std::string_view option, std::string_view text) {
 double typed_temperature_k(std::string_view option, std::string_view text) {
     constexpr std::string_view example = "8C or 46F";
     const Typed typed{option, text};
-    Quantity quantity = quantity_of(typed, example);
+    Quantity quantity = quantity_of(typed, text, example);
     std::string& unit = quantity.unit;
     if (unit.starts_with("°")) unit.erase(0, std::string_view("°").size());
     if (unit != "c" && unit != "f")
@@ -160,7 +161,7 @@ double typed_temperature_k(std::string_view option, std::string_view text) {
 double typed_altitude_m(std::string_view option, std::string_view text) {
     constexpr std::string_view example = "5280ft or 1600m";
     const Typed typed{option, text};
-    const Quantity quantity = quantity_of(typed, example);
+    const Quantity quantity = quantity_of(typed, text, example);
     const double altitude_m = si_of(typed, quantity, Measure::length, example);
     if (altitude_m >= lowest_place_m && altitude_m <= highest_place_m) return altitude_m;
     const double in_feet_m = quantity.number * metres_per_foot;
@@ -173,7 +174,7 @@ double typed_altitude_m(std::string_view option, std::string_view text) {
 double typed_pressure_pa(std::string_view option, std::string_view text) {
     constexpr std::string_view example = "1002hPa, 1002mbar or 29.6inHg";
     const Typed typed{option, text};
-    const Quantity quantity = quantity_of(typed, example);
+    const Quantity quantity = quantity_of(typed, text, example);
     const bool inches = quantity.unit == "inhg";
     if (!inches && quantity.unit != "hpa" && quantity.unit != "mbar")
         typed.refuse(
@@ -190,7 +191,7 @@ double typed_pressure_pa(std::string_view option, std::string_view text) {
 double typed_humidity(std::string_view option, std::string_view text) {
     constexpr std::string_view example = "60%";
     const Typed typed{option, text};
-    const Quantity quantity = quantity_of(typed, example);
+    const Quantity quantity = quantity_of(typed, text, example);
     if (quantity.unit != "%") typed.refuse(fmt::format("per cent are expected: write {}", example));
     if (!(quantity.number >= 0.0 && quantity.number <= 100.0)) typed.refuse("from 0% to 100% is expected");
     return quantity.number / 100.0;

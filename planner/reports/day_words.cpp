@@ -103,7 +103,8 @@ std::string flight_words(const ShotOfTheDay& shot, DisplayUnits units) {
 
 std::string flight_cell(const ShotOfTheDay& shot, DisplayUnits units) {
     std::string words = length_number(shot.carry_m, units);
-    if (const std::string drift = drift_text(shot.drift_m, units); !drift.empty()) words += ", " + drift;
+    const std::string drift = length_number(std::abs(shot.drift_m), units);
+    if (drift != "0") words += fmt::format(", {}{}", drift, shot.drift_m > 0.0 ? 'R' : 'L');
     if (shot.stopped_share > worth_telling)
         words += fmt::format("; {} stopped", share_text(shot.stopped_share));
     return words;

@@ -26,7 +26,7 @@ std::string plays_as_words(const PlanView& view, std::size_t hole);
 
 // "carries 208 yd, drifts 9 right, runs 14; 3 % of the balls are stopped by trees or buildings on their way".
 std::string flight_words(const ShotOfTheDay& shot, DisplayUnits units);
-// The same for a cell of a table, without run and unit: "208, 9 right; 3 % stopped".
+// The same for a cell of a table, without run and unit: "208, 9R; 3 % stopped".
 std::string flight_cell(const ShotOfTheDay& shot, DisplayUnits units);
 
 // What the figures hold for, for cautions: "in still air on level ground", "on the day given, on level
