@@ -10,54 +10,50 @@ namespace {
 
 constexpr double whole_turn = 2.0 * std::numbers::pi;
 
-Surface surface_of(RunKind kind) {
-    switch (kind) {
-        case RunKind::mown:
-            return Surface::mown;
-        case RunKind::green:
-            return Surface::green;
-        default:
-            return Surface::rough;
-    }
+struct Turn {
+    float sine, cosine;
+};
+
+const std::array<Turn, turn_steps>& turns() {
+    static const std::array<Turn, turn_steps> table = [] {
+        std::array<Turn, turn_steps> made{};
+        for (int turn = 0; turn < turn_steps; ++turn) {
+            const double angle = turn * whole_turn / turn_steps;
+            made[static_cast<std::size_t>(turn)] = {static_cast<float>(std::sin(angle)),
+                                                    static_cast<float>(std::cos(angle))};
+        }
+        return made;
+    }();
+    return table;
 }
 
 // Wind and air: where the usual ball is taken to, and what that does to its run.
-void take_the_day(const PlayGrid& grid, const ShotOption& option, int turn, ShotInAir& shot) {
-    const auto step = static_cast<float>(grid.step_m());
-    const auto carry = static_cast<float>(option.pattern.usual.centre.carry_m);
-    const DayFlight& flight = *option.flight;
-    if (grid.wind_to()) shot.wind = WindAngle::of(*grid.wind_to() - turn * whole_turn / turn_steps);
-    shot.curl = flight.curl(shot.wind);
-    const LandingShift shift = flight.shift(carry, 1.0F);
-    const double drift =
-        std::atan2(double{shift.right(shot.wind)}, double{std::max(carry + shift.along(shot.wind), step)});
-    shot.drift_turn = static_cast<int>(std::lround(drift / whole_turn * turn_steps));
-    shot.drift_sine = static_cast<float>(std::sin(drift));
-    shot.drift_cosine = static_cast<float>(std::cos(drift));
-    shot.fall_factor = flight.fall(carry, shot.wind) / flight.fall(carry, {});
+void take_the_day(const PlayGrid& grid, int turn, ShotInAir& shot) {
+    const UsualBallOfDay& usual = shot.option->of_day;
+    if (grid.wind_turn()) {
+        const Turn& against =
+            turns()[static_cast<std::size_t>((*grid.wind_turn() - turn + turn_steps) % turn_steps)];
+        shot.wind = WindAngle::of(against.cosine, against.sine);
+    }
+    shot.curl = usual.curl0 + usual.curl1 * shot.wind.cos1;
+    const float ahead = std::max(usual.carry + usual.shift.along(shot.wind), 1.0F);
+    const float aside = usual.shift.right(shot.wind);
+    const float way = 1.0F / std::sqrt(ahead * ahead + aside * aside);
+    shot.drift_sine = aside * way;
+    shot.drift_cosine = ahead * way;
+    // Within a step of the turn up to drifts of 30 degrees; no ball drifts so far.
+    const float drift = shot.drift_sine + shot.drift_sine * shot.drift_sine * shot.drift_sine / 6.0F;
+    shot.drift_turn = static_cast<int>(std::lround(drift * static_cast<float>(turn_steps / whole_turn)));
+    shot.fall_factor = 1.0F + usual.fall1 * shot.wind.cos1;
     for (std::size_t kind = 0; kind < run_kinds; ++kind)
-        shot.runs[kind] = std::max(
-            0.0F, shot.runs[kind] +
-                      option.run_shares[kind] *
-                          flight.more_run(carry, surface_of(static_cast<RunKind>(kind)), shot.wind) / step);
+        shot.runs[kind] =
+            std::max(0.0F, shot.runs[kind] + usual.run0[kind] + usual.run1[kind] * shot.wind.cos1);
 }
 
 }  // namespace
 
 ShotInAir shot_in_air(const PlayGrid& grid, const ShotOption& option, int turn) {
-    struct Turn {
-        float sine, cosine;
-    };
-    static const std::array<Turn, turn_steps> turns = [] {
-        std::array<Turn, turn_steps> made{};
-        for (int i = 0; i < turn_steps; ++i) {
-            const double angle = i * whole_turn / turn_steps;
-            made[static_cast<std::size_t>(i)] = {static_cast<float>(std::sin(angle)),
-                                                 static_cast<float>(std::cos(angle))};
-        }
-        return made;
-    }();
-    const Turn& aim = turns[static_cast<std::size_t>(turn)];
+    const Turn& aim = turns()[static_cast<std::size_t>(turn)];
     ShotInAir shot{.option = &option,
                    .sine = aim.sine,
                    .cosine = aim.cosine,
@@ -68,9 +64,8 @@ ShotInAir shot_in_air(const PlayGrid& grid, const ShotOption& option, int turn) 
                    .drift_sine = 0.0F,
                    .drift_cosine = 1.0F,
                    .fall_factor = 1.0F,
-                   .runs = option.run_cells,
-                   .sideways = option.flight->sideways_per_slope() / static_cast<float>(grid.step_m())};
-    if (shot.is_moved) take_the_day(grid, option, turn, shot);
+                   .runs = option.run_cells};
+    if (shot.is_moved) take_the_day(grid, turn, shot);
     return shot;
 }
 
@@ -114,32 +109,40 @@ void FlownBalls::move(const ShotInAir& shot, const BallSet& balls, std::size_t f
 void FlownBalls::land_on_slope(const PlayGrid& grid, const ShotInAir& shot, const BallSet& balls,
                                std::size_t first, std::size_t count, float from_x, float from_y,
                                float height_m) {
-    // Towards ground that rises less steeply than the ball falls each look comes several times nearer.
-    constexpr int looks = 2;
+    const UsualBallOfDay& usual = shot.option->of_day;
     const float most_x = static_cast<float>(grid.columns()) - 0.5F;
     const float most_y = static_cast<float>(grid.rows()) - 0.5F;
-    const auto step = static_cast<float>(grid.step_m());
+    const int columns = grid.columns();
+    const float* fall = balls.fall.data() + first;
+    const auto post_at = [&](float x, float y) -> const PlayGrid::Post& {
+        x = x < 0.0F ? 0.0F : x > most_x ? most_x : x;
+        y = y < 0.0F ? 0.0F : y > most_y ? most_y : y;
+        return grid.post(static_cast<int>(y) * columns + static_cast<int>(x));
+    };
+    Lengths more_run;
     for (std::size_t i = 0; i < count; ++i) {
         const float way_x = way_along_[i] * shot.sine + way_right_[i] * shot.cosine;
         const float way_y = way_along_[i] * shot.cosine - way_right_[i] * shot.sine;
         const float level_x = from_x + along_[i] * shot.sine + right_[i] * shot.cosine;
         const float level_y = from_y + along_[i] * shot.cosine - right_[i] * shot.sine;
-        const float fall = balls.fall[first + i] * shot.fall_factor;
-        float shorter = 0.0F;
-        const auto post = [&]() -> const PlayGrid::Post& {
-            const float x = std::clamp(level_x - shorter * way_x, 0.0F, most_x);
-            const float y = std::clamp(level_y - shorter * way_y, 0.0F, most_y);
-            return grid.post(static_cast<int>(y) * grid.columns() + static_cast<int>(x));
-        };
-        for (int look = 0; look < looks; ++look)
-            shorter = (post().height_m - height_m) * fall;
-        const PlayGrid::Post& landed = post();
+        const float per_m = fall[i] * shot.fall_factor;
+        // Towards ground that rises less steeply than the ball falls every look comes several times nearer.
+        const float at_first = (post_at(level_x, level_y).height_m - height_m) * per_m;
+        const PlayGrid::Post& landed = post_at(level_x - at_first * way_x, level_y - at_first * way_y);
+        const float shorter = (landed.height_m - height_m) * per_m;
         const float rise = landed.right * way_x + landed.along * way_y;
-        const float lean = landed.right * way_y - landed.along * way_x;
-        more_run_[i] = shot.option->flight->more_run_on_slope(rise) / step;
-        aside_[i] = lean * shot.sideways;
+        more_run[i] = usual.on_slope[static_cast<std::size_t>(UsualBallOfDay::slope_index(rise))];
+        aside_[i] = (landed.right * way_y - landed.along * way_x) * usual.sideways;
         own_along_[i] = along_[i] - shorter * way_along_[i];
         own_right_[i] = right_[i] - shorter * way_right_[i];
+    }
+    for (std::size_t kind = 0; kind < run_kinds; ++kind) {
+        const float own = shot.runs[kind];
+        const float share = shot.option->run_shares[kind];
+        for (std::size_t i = 0; i < count; ++i) {
+            const float run = own + share * more_run[i];
+            runs_[kind][i] = run > 0.0F ? run : 0.0F;
+        }
     }
     along_ = own_along_.data();
     right_ = own_right_.data();

@@ -22,7 +22,6 @@ struct ShotInAir {
     float drift_sine, drift_cosine;
     float fall_factor;                  // what the wind makes of BallSet::fall
     std::array<float, run_kinds> runs;  // by the kind of ground, cells
-    float sideways;                     // of a run, per cell that the ground rises to the right
 };
 
 ShotInAir shot_in_air(const PlayGrid& grid, const ShotOption& option, int turn);
@@ -40,16 +39,17 @@ class FlownBalls {
     const float* right() const { return right_; }
     const float* way_along() const { return way_along_; }
     const float* way_right() const { return way_right_; }
+    // Whether the balls run by the slope they land on; else all as ShotInAir::runs says, straight on.
     bool is_sloped() const { return is_sloped_; }
     // How far a ball runs on a kind of ground, and how far to the right of its travel it then is.
+    const float* runs(std::size_t kind) const { return runs_[kind].data(); }
     float run(const ShotInAir& shot, std::size_t ball, std::size_t kind) const {
-        if (!is_sloped_) return shot.runs[kind];
-        const float run = shot.runs[kind] + shot.option->run_shares[kind] * more_run_[ball];
-        return run > 0.0F ? run : 0.0F;
+        return is_sloped_ ? runs_[kind][ball] : shot.runs[kind];
     }
     float aside(const ShotInAir& shot, std::size_t ball, std::size_t kind) const {
         return is_sloped_ ? shot.option->run_shares[kind] * aside_[ball] : 0.0F;
     }
+    const float* asides() const { return aside_.data(); }  // on fairway
 
   private:
     void move(const ShotInAir& shot, const BallSet& balls, std::size_t first, std::size_t count);
@@ -62,7 +62,8 @@ class FlownBalls {
     const float* way_along_ = nullptr;
     const float* way_right_ = nullptr;
     bool is_sloped_ = false;
-    Lengths own_along_, own_right_, own_way_along_, own_way_right_, more_run_, aside_;
+    Lengths own_along_, own_right_, own_way_along_, own_way_right_, aside_;
+    std::array<Lengths, run_kinds> runs_;
 };
 
 }  // namespace landwidth

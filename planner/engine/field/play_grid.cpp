@@ -110,7 +110,7 @@ void PlayGrid::read_lies(const Hole& hole, const LieRaster& lies, double reach_m
 }
 
 void PlayGrid::read_day(const HoleDay& day) {
-    if (day.wind_to) wind_to_ = *day.wind_to - plane_bearing(ahead_);
+    if (day.wind_to) wind_turn_ = turn_of(*day.wind_to);
     const auto count = static_cast<std::size_t>(cells());
     canopy_m_.assign(count, 0.0F);
     for (int cell = 0; cell < cells() && day.canopy != nullptr; ++cell)
@@ -238,6 +238,8 @@ bool PlayGrid::is_edge_of_canopy(int cell) const {
 }
 
 void PlayGrid::find_woods(int furthest) {
+    canopy_steps_.assign(static_cast<std::size_t>(travel_directions) * static_cast<std::size_t>(cells()),
+                         std::uint8_t{far_away});
     for (int cell = 0; cell < cells(); ++cell)
         if (is_edge_of_canopy(cell)) hide_behind(cell, furthest);
 }
@@ -265,7 +267,12 @@ void PlayGrid::hide_behind(int woods, int furthest) {
             if (is_tall(past)) continue;
             const float hidden = std::max(least_top_m, top - ground_m(past)) / usual;
             const int as_usual = static_cast<int>(std::ceil(static_cast<float>(k) / hidden));
-            if (as_usual <= furthest) lower_woods(direction, past, static_cast<unsigned>(as_usual));
+            if (as_usual > furthest) continue;
+            lower_woods(direction, past, static_cast<unsigned>(as_usual));
+            std::uint8_t& steps =
+                canopy_steps_[static_cast<std::size_t>(direction) * static_cast<std::size_t>(cells()) +
+                              static_cast<std::size_t>(past)];
+            steps = std::min(steps, static_cast<std::uint8_t>(k));
         }
 }
 

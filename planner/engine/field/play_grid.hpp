@@ -62,8 +62,8 @@ class PlayGrid {
     Lie lie(int cell) const { return lies_[static_cast<std::size_t>(cell)]; }
     // Distance left along the line of play, metres.
     float left_m(int cell) const { return left_m_[static_cast<std::size_t>(cell)]; }
-    // The turn to which the wind blows, radians clockwise from the play; absent in still air.
-    const std::optional<double>& wind_to() const { return wind_to_; }
+    // The turn to which the wind blows; absent in still air.
+    const std::optional<int>& wind_turn() const { return wind_turn_; }
     // The ground of a cell where heights are known: rise per cell of travel to the right of the play and
     // along it, as metres per metre.
     struct Post {
@@ -123,9 +123,10 @@ class PlayGrid {
     // The first cell of woods back from a landing place (or, with the opposite direction, ahead of a ball),
     // where a Meeting knows of some.
     int woods_behind(int direction, int cell) const {
-        for (int steps = 1; steps < far_away; ++steps)
-            if (is_tall(cell - stride(direction, steps))) return cell - stride(direction, steps);
-        return cell;
+        return cell -
+               stride(direction,
+                      canopy_steps_[static_cast<std::size_t>(direction) * static_cast<std::size_t>(cells()) +
+                                    static_cast<std::size_t>(cell)]);
     }
     bool is_tall(int cell) const { return canopy_m_[static_cast<std::size_t>(cell)] > 0.0F; }
 
@@ -175,7 +176,8 @@ class PlayGrid {
     std::vector<Post> posts_;
     std::vector<float> block_heights_m_;
     float lowest_ground_m_ = 0.0F;
-    std::optional<double> wind_to_;
+    std::optional<int> wind_turn_;
+    std::vector<std::uint8_t> canopy_steps_;  // by direction and cell; far_away: none
     std::vector<float> left_m_;
     std::vector<Outside> outside_;
     std::vector<int> stands_for_;

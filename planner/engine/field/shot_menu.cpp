@@ -129,6 +129,53 @@ unsigned low_cells(const DayFlight& flight, double carry_m, double step_m, bool 
     return cells;
 }
 
+Surface surface_of(RunKind kind) {
+    switch (kind) {
+        case RunKind::mown:
+            return Surface::mown;
+        case RunKind::green:
+            return Surface::green;
+        default:
+            return Surface::rough;
+    }
+}
+
+UsualBallOfDay usual_of_day(const DayFlight& flight, double carry_m,
+                            const std::array<float, run_kinds>& run_shares, double step_m) {
+    const auto step = static_cast<float>(step_m);
+    const auto carry = static_cast<float>(carry_m);
+    const WindAngle calm{};
+    const WindAngle tail = WindAngle::of(1.0F, 0.0F);
+    LandingShift shift = flight.shift(carry, 1.0F);
+    for (float* part :
+         {&shift.air, &shift.along0, &shift.along1, &shift.along2, &shift.right1, &shift.right2})
+        *part /= step;
+    UsualBallOfDay usual{.carry = carry / step,
+                         .shift = shift,
+                         .curl0 = flight.curl(calm),
+                         .curl1 = flight.curl(tail) - flight.curl(calm),
+                         .fall1 = flight.fall(carry, tail) / flight.fall(carry, calm) - 1.0F,
+                         .run0 = {},
+                         .run1 = {},
+                         .sideways = flight.sideways_per_slope() / step,
+                         .on_slope = {}};
+    for (std::size_t kind = 0; kind < run_kinds; ++kind) {
+        const auto more = [&](const WindAngle& wind) {
+            return run_shares[kind] * flight.more_run(carry, surface_of(static_cast<RunKind>(kind)), wind) /
+                   step;
+        };
+        usual.run0[kind] = more(calm);
+        usual.run1[kind] = more(tail) - more(calm);
+    }
+    for (int i = 0; i < UsualBallOfDay::slope_steps; ++i) {
+        const float rise =
+            UsualBallOfDay::steepest *
+            (static_cast<float>(i) / (0.5F * (UsualBallOfDay::slope_steps - 1)) - 1.0F);
+        usual.on_slope[static_cast<std::size_t>(i)] = flight.more_run_on_slope(rise) / step;
+    }
+    return usual;
+}
+
 ShotOption option_of(const Swing& swing, const ShotPattern& pattern, Stance stance, const Making& making) {
     const double carry = pattern.usual.centre.carry_m;
     const auto& flight =
@@ -146,6 +193,7 @@ ShotOption option_of(const Swing& swing, const ShotPattern& pattern, Stance stan
                       .stopped_late = low_cells(*flight, carry, making.step_m, true),
                       .stopped_early = 0,
                       .flight = flight,
+                      .of_day = {},
                       .rough_set = balls(rough_log2_balls, rough_replicate),
                       .choice_set = balls(choice_log2_balls, choice_replicate),
                       .value_set = balls(value_log2_balls, value_replicate)};
@@ -157,6 +205,7 @@ ShotOption option_of(const Swing& swing, const ShotPattern& pattern, Stance stan
         option.run_cells[kind] =
             static_cast<float>(pattern.run_m * run_share(lie, making.assumptions) / making.step_m);
     }
+    option.of_day = usual_of_day(*flight, carry, option.run_shares, making.step_m);
     return option;
 }
 

@@ -40,6 +40,25 @@ struct BallSet {
 // Canopies are told by the distance at which this height hides as much: see PlayGrid.
 inline constexpr double usual_canopy_m = 12.0;
 
+// What the day does to the usual ball of a shot, lengths in cells: read for every turn of every aim.
+struct UsualBallOfDay {
+    float carry;
+    LandingShift shift;
+    float curl0, curl1;                       // growth of a ball's direction: curl0 + curl1 cos1
+    float fall1;                              // the fall grows by fall1 cos1, as a share
+    std::array<float, run_kinds> run0, run1;  // the run by run0 + run1 cos1
+    float sideways;                           // of a run, per cell that the ground rises to the right
+    // What slopes add to the run on fairway, by the rise in the direction of travel.
+    static constexpr int slope_steps = 65;  // flat in the middle
+    static constexpr float steepest = 0.3F;
+    std::array<float, slope_steps> on_slope;
+    static int slope_index(float rise) {
+        constexpr float half = 0.5F * (slope_steps - 1);
+        const float at = (rise / steepest + 1.0F) * half + 0.5F;
+        return at < 0.0F ? 0 : at > slope_steps - 1.0F ? slope_steps - 1 : static_cast<int>(at);
+    }
+};
+
 struct ShotOption {
     std::size_t club;                         // in the golfer's bag
     double swing;                             // of a full one
@@ -52,6 +71,7 @@ struct ShotOption {
     unsigned stopped_late;
     unsigned stopped_early;
     std::shared_ptr<const DayFlight> flight;
+    UsualBallOfDay of_day;
     BallSet rough_set;   // ranks options and aims
     BallSet choice_set;  // chooses among the best
     BallSet value_set;   // values the choice

@@ -202,8 +202,11 @@ void ShotWorth::land_block(const ShotInAir& shot, const BallSet& balls, std::siz
     steps(none, none, out.landing);
     for (std::size_t kind = 0; kind < run_kinds; ++kind) {
         if (out.flown.is_sloped())
-            steps([&](std::size_t i) { return out.flown.run(shot, i, kind); },
-                  [&](std::size_t i) { return out.flown.aside(shot, i, kind); }, out.rest[kind]);
+            steps([runs = out.flown.runs(kind)](std::size_t i) { return runs[i]; },
+                  [asides = out.flown.asides(), share = shot.option->run_shares[kind]](std::size_t i) {
+                      return share * asides[i];
+                  },
+                  out.rest[kind]);
         else if (shot.runs[kind] > 0.0F)
             steps([run = shot.runs[kind]](std::size_t) { return run; }, none, out.rest[kind]);
         else
@@ -248,7 +251,7 @@ void ShotWorth::over_block(const ShotOption& option, const BallSet& balls, int f
             }
             if (at.flown.is_sloped()) {
                 for (std::size_t kind = 0; kind < run_kinds; ++kind)
-                    runs[kind] = at.flown.run(shot, i, kind);
+                    runs[kind] = at.flown.runs(kind)[i];
                 set_ceilings();
             }
             const float weight = balls.weight[first + i];
