@@ -24,7 +24,8 @@ struct SolvedHole {
 
     explicit SolvedHole(const HoleParts& parts, const Golfer& golfer = uneven_golfer(),
                         AimFor aim = AimFor::strokes, bool local_rule_e5 = false,
-                        const EngineAssumptions& constants = default_assumptions().engine);
+                        const EngineAssumptions& constants = default_assumptions().engine,
+                        const Conditions& day = {});
     SolvedHole(const SolvedHole&) = delete;
     SolvedHole& operator=(const SolvedHole&) = delete;
 
