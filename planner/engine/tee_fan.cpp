@@ -79,6 +79,7 @@ FanShots fan_shots(const ShotPattern& pattern, int log2_points, std::uint64_t re
     result.usual_carry_m = static_cast<float>(pattern.usual.centre.carry_m);
     result.flight = std::move(flight);
     result.wind = wind;
+    result.other_wind = {};
     return result;
 }
 
@@ -226,6 +227,12 @@ void TeeFan::add_canopy(Ray& ray, int row, Point place) const {
     ray.canopies.push_back({row, row + 1, top});
 }
 
+WindAngle TeeFan::wind_against(const FanShots& shots, int ray) const {
+    if (shots.other_wind)
+        return WindAngle::of(shots.other_wind->to - bearing_of(ray), shots.other_wind->strength);
+    return day_.wind_to ? WindAngle::of(*day_.wind_to - bearing_of(ray)) : WindAngle{};
+}
+
 TeeFan::Flying TeeFan::flown(const FanShots& shots, const FanShots::OnRay& group, std::uint32_t index,
                              int aim_ray, const WindAngle& wind) const {
     const auto step = static_cast<float>(row_step_);
@@ -318,8 +325,7 @@ void TeeFan::for_each_landing(const FanShots& shots, int aim_ray, Visit&& visit)
     const bool sloped = shots.flight && day_.heights != nullptr;
     for (const FanShots::OnRay& group : shots.rays) {
         const int number = aim_ray + group.ray;
-        const WindAngle wind =
-            moved && day_.wind_to ? WindAngle::of(*day_.wind_to - bearing_of(number)) : WindAngle{};
+        const WindAngle wind = moved ? wind_against(shots, number) : WindAngle{};
         // The shots of a group are in order of distance: the last may run furthest.
         const Ray* ray = &ray_with(number, shots.shots[group.end - 1].row + shots.longest_run_rows);
         for (std::uint32_t i = group.first; i < group.end; ++i) {

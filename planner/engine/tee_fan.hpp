@@ -50,6 +50,13 @@ struct FanShots {
     // Null: as in a pattern, over everything.
     std::shared_ptr<const DayFlight> flight;
     std::optional<Wind> wind;  // for its gusts
+    // A wind other than the hole's: the plane bearing it blows to, and its strength as a factor on the one
+    // the flight was worked out for.
+    struct OtherWind {
+        double to;
+        double strength;
+    };
+    std::optional<OtherWind> other_wind = {};
 };
 
 FanShots fan_shots(const ShotPattern& pattern, int log2_points, std::uint64_t replicate,
@@ -183,6 +190,7 @@ class TeeFan {
     };
     Flying flown(const FanShots& shots, const FanShots::OnRay& group, std::uint32_t index, int aim_ray,
                  const WindAngle& wind) const;
+    WindAngle wind_against(const FanShots& shots, int ray) const;
     void land_on_slope(const FanShots& shots, Flying& ball);
     // The row where a ball that lands after `lands_m` meets a canopy, if it does.
     std::optional<int> met_canopy(const Ray& ray, const DayFlight& flight, const Flying& ball,

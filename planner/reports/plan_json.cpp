@@ -71,11 +71,15 @@ Json json_break_evens(const std::optional<BreakEvens>& found, const Json& over) 
     };
     Json landing_today = nullptr;
     if (found->landing_width) landing_today = json_yards(found->landing_width->today_m);
+    Json tail_wind = nullptr;
+    if (found->wind && found->wind->flips_at_mps)
+        tail_wind = rounded(*found->wind->flips_at_mps / metres_per_second_per_mph, 1);
     return {
         {"over", over},
         {"landing_width_yd", flip(found->landing_width)},
         {"side_sd_yd", flip(found->side_sd)},
         {"carry_yd", flip(found->carry)},
+        {"tail_wind_mph", tail_wind},
         {"today",
          {{"landing_width_yd", landing_today},
           {"side_sd_yd", json_yards(found->side_sd.today_m)},

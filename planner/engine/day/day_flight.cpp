@@ -198,7 +198,7 @@ DayFlight::Between DayFlight::between(float carry_m) const {
 LandingShift DayFlight::shift(float carry_m, float gust) const {
     const Between at = between(carry_m);
     const float squared = gust * gust;
-    return {at.mix(&Node::air_along) + squared * at.mix(&Node::wind_along0),
+    return {at.mix(&Node::air_along),          squared * at.mix(&Node::wind_along0),
             gust * at.mix(&Node::wind_along1), squared * at.mix(&Node::wind_along2),
             gust * at.mix(&Node::wind_right1), squared * at.mix(&Node::wind_right2)};
 }

@@ -20,25 +20,32 @@
 
 namespace landwidth {
 
-// The angle at which the wind blows against a ball's own direction, clockwise from a tail wind: its cosine
-// and sine and those of twice the angle.
+// The wind against a ball's own direction: cosine and sine of its angle, clockwise from a tail wind, times
+// its strength, and those of twice the angle times the square of that. Strength is a factor on the wind of
+// the day that a flight was worked out for. All 0: calm.
 struct WindAngle {
     float cos1 = 0.0F, sin1 = 0.0F, cos2 = 0.0F, sin2 = 0.0F;
+    float squared = 0.0F;  // strength
 
     static WindAngle of(float cosine, float sine) {
-        return {cosine, sine, cosine * cosine - sine * sine, 2.0F * sine * cosine};
+        return {cosine, sine, cosine * cosine - sine * sine, 2.0F * sine * cosine,
+                cosine * cosine + sine * sine};
     }
-    static WindAngle of(double radians) {
-        return of(static_cast<float>(std::cos(radians)), static_cast<float>(std::sin(radians)));
+    static WindAngle of(double radians, double strength = 1.0) {
+        return of(static_cast<float>(strength * std::cos(radians)),
+                  static_cast<float>(strength * std::sin(radians)));
     }
 };
 
 // How far from its place of the reference day a ball lands, along and across its own direction.
 struct LandingShift {
-    float along0, along1, along2;  // along0 + along1 cos + along2 cos 2
-    float right1, right2;          // right1 sin + right2 sin 2
+    float air;                     // by the air alone
+    float along0, along1, along2;  // by the wind: squared, cos1, cos2
+    float right1, right2;          // sin1, sin2
 
-    float along(const WindAngle& wind) const { return along0 + along1 * wind.cos1 + along2 * wind.cos2; }
+    float along(const WindAngle& wind) const {
+        return air + along0 * wind.squared + along1 * wind.cos1 + along2 * wind.cos2;
+    }
     float right(const WindAngle& wind) const { return right1 * wind.sin1 + right2 * wind.sin2; }
 };
 

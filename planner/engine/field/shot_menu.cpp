@@ -78,7 +78,7 @@ void add_day(const WeightedShot& shot, std::size_t index, const DayFlight& fligh
     set.fall.push_back(flight.fall(carry, {}) / step);
     if (!flight.differs()) return;
     const LandingShift shift = flight.shift(carry, gust_factor(making.flights.day().wind, index));
-    set.along0.push_back(shift.along0 / step);
+    set.along0.push_back((shift.air + shift.along0) / step);
     set.along1.push_back(shift.along1 / step);
     set.along2.push_back(shift.along2 / step);
     set.right1.push_back(shift.right1 / step);
