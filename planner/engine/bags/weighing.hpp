@@ -26,7 +26,6 @@ struct WeighRequest {
     Conditions conditions = {};
     bool local_rule_e5 = false;
     std::vector<BagChange> changes;  // side by side; not empty
-    Conditions conditions = {};
 };
 
 struct HoleGain {
