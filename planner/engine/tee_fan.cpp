@@ -216,7 +216,7 @@ bool TeeFan::settle(double replay_cost) {
 }
 
 void TeeFan::add_canopy(Ray& ray, int row, Point place) const {
-    const double stands_m = day_.canopy->at(place);
+    const double stands_m = canopy_m(day_, ground_.lies, place, ray.run_lie);
     if (!(stands_m > 0.0)) return;
     const float top = static_cast<float>(stands_m) + (ray.posts.empty() ? 0.0F : ray.posts.back().over_tee_m);
     if (!ray.canopies.empty() && ray.canopies.back().to == row &&

@@ -101,12 +101,18 @@ class DayFlight {
     Between between(float carry_m) const;
     Node node_at(const ClubFlight& club, const Conditions& day, double carry_m, double run_scale) const;
     void learn_slopes(const ClubFlight& club, double run_scale);
+    void learn_heights(const ClubFlight& club, const Conditions& day);
     void learn_curve(const ClubFlight& club, const Conditions& day, double curve_share);
 
     bool differs_;
     float nodes_per_m_;
     std::vector<Node> nodes_;  // evenly from carry 0
-    float peak1_ = 0.0F;       // growth of the height with a tail wind, as a share
+    // What the day makes of the height for the way to where it lands, as a share: the air, the wind from
+    // anywhere, a tail wind.
+    float height_air_ = 0.0F, height0_ = 0.0F, height1_ = 0.0F;
+    float higher(const WindAngle& wind) const {
+        return 1.0F + height_air_ + height0_ * wind.squared + height1_ * wind.cos1;
+    }
     float curl0_ = 0.0F, curl1_ = 0.0F;
     static constexpr std::size_t slope_steps = 25;
     std::array<float, slope_steps> on_slope_{};

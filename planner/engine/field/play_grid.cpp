@@ -51,7 +51,7 @@ PlayGrid::PlayGrid(const Hole& hole, const LieRaster& lies, const HoleDay& day, 
             strides_[direction][k] = offsets_[direction][k].row * columns_ + offsets_[direction][k].column;
     read_lies(hole, lies, reach_m);
     find_outside(hole, reach_m);
-    read_day(day);
+    read_day(day, lies);
     // A few more, so that four may be read at once.
     meetings_.resize(static_cast<std::size_t>(travel_directions) * static_cast<std::size_t>(cells()) +
                      block_side);
@@ -109,12 +109,13 @@ void PlayGrid::read_lies(const Hole& hole, const LieRaster& lies, double reach_m
     }
 }
 
-void PlayGrid::read_day(const HoleDay& day) {
+void PlayGrid::read_day(const HoleDay& day, const LieRaster& lies) {
     if (day.wind_to) wind_to_ = *day.wind_to - plane_bearing(ahead_);
     const auto count = static_cast<std::size_t>(cells());
     canopy_m_.assign(count, 0.0F);
     for (int cell = 0; cell < cells() && day.canopy != nullptr; ++cell)
-        canopy_m_[static_cast<std::size_t>(cell)] = static_cast<float>(day.canopy->at(centre(cell)));
+        canopy_m_[static_cast<std::size_t>(cell)] =
+            static_cast<float>(canopy_m(day, lies, centre(cell), lie(cell)));
     if (day.heights == nullptr) return;
     posts_.reserve(count);
     block_heights_m_.assign(count / block_cells, 0.0F);

@@ -150,7 +150,7 @@ class PlayGrid {
     void read_lies(const Hole& hole, const LieRaster& lies, double reach_m);
     void find_outside(const Hole& hole, double reach_m);
     void find_traps(int furthest);
-    void read_day(const HoleDay& day);
+    void read_day(const HoleDay& day, const LieRaster& lies);
     void find_woods(int furthest);
     void hide_behind(int woods, int furthest);
     void lower_trap(int direction, int cell, unsigned distance);

@@ -15,8 +15,8 @@ class FlownHeights {
 
     // Over where it was hit, of a ball hit straight that lands after carry_m; at_m in [0, carry_m].
     double height_m(double at_m, double carry_m) const;
-    // The first place of a stretch of the way where a ball is below `top_m`. Needs a stretch in which it rises
-    // before it falls, as balls do.
+    // The first place of a stretch of the way where a ball is below `top_m`. Needs a stretch in which it
+    // rises before it falls, as balls do.
     std::optional<double> first_below(double top_m, double from_m, double to_m, double carry_m) const;
 
   private:

@@ -45,9 +45,11 @@ HoleParts narrow_par_4() {
     return parts;
 }
 
-SolvedHole::SolvedHole(const HoleParts& parts, const Golfer& golfer, AimFor aim, bool local_rule_e5,
-                       const EngineAssumptions& constants, const Conditions& day)
+SolvedHole::SolvedHole(const HoleParts& parts, const Golfer& player, AimFor aim, bool local_rule_e5,
+                       const EngineAssumptions& constants, const Conditions& conditions)
     : hole(invented_hole(parts)),
+      golfer(player),
+      day(conditions),
       assumptions(constants),
       game(golfer, std::make_shared<const BagFlights>(golfer, day, assumptions), assumptions),
       lies(hole.lies, assumptions.lie_cell_m),
