@@ -118,15 +118,18 @@ void PlayGrid::read_day(const HoleDay& day, const LieRaster& lies) {
             static_cast<float>(canopy_m(day, lies, centre(cell), lie(cell)));
     if (day.heights == nullptr) return;
     posts_.reserve(count);
-    block_heights_m_.assign(count / block_cells, 0.0F);
+    // In double, so that the mean of equal heights is that height to the last bit.
+    std::vector<double> block_sums(count / block_cells, 0.0);
     for (int cell = 0; cell < cells(); ++cell) {
         const Point rise = day.heights->gradient(centre(cell));
         posts_.push_back({static_cast<float>(day.heights->at(centre(cell))),
                           static_cast<float>(dot(rise, right_)), static_cast<float>(dot(rise, ahead_))});
         lowest_ground_m_ =
             cell == 0 ? posts_.back().height_m : std::min(lowest_ground_m_, posts_.back().height_m);
-        block_heights_m_[block_of(cell)] += posts_.back().height_m / static_cast<float>(block_cells);
+        block_sums[block_of(cell)] += double{posts_.back().height_m};
     }
+    for (const double sum : block_sums)
+        block_heights_m_.push_back(static_cast<float>(sum / static_cast<double>(block_cells)));
 }
 
 void PlayGrid::find_outside(const Hole& hole, double reach_m) {

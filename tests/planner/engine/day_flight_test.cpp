@@ -1,11 +1,12 @@
 // The flights of the day against flights flown one by one, at angles of the wind other than those it was
 // worked out at.
+#include "planner/engine/day/day_flight.hpp"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
 
 #include "golfer-profiles/club_flight.hpp"
-#include "planner/engine/day/day_flight.hpp"
 #include "planner/engine/day/usual_ball.hpp"
 #include "tests/catch.hpp"
 #include "tests/planner/engine/invented_hole.hpp"
@@ -30,8 +31,8 @@ DayFlight day_flight(const Club& club, const Conditions& day) {
 
 Flight flown(const ClubFlight& club, double carry_m, const Conditions& day, double angle) {
     const double speed = day.wind ? day.wind->speed_mps : 0.0;
-    return fly(club.launch_for(carry_m), {air_of(day.weather), speed * std::cos(angle), speed * std::sin(angle)},
-               club.aerodynamics());
+    return fly(club.launch_for(carry_m),
+               {air_of(day.weather), speed * std::cos(angle), speed * std::sin(angle)}, club.aerodynamics());
 }
 
 // Over all clubs, of a ball that carries a share of the usual carry, at angles between those that were used.
@@ -49,8 +50,8 @@ Errors largest_errors(const Conditions& day, double share) {
             const Flight flight = flown(flights, carry_m, day, angle);
             const LandingShift shift = quick.shift(static_cast<float>(carry_m), 1.0F);
             const WindAngle wind = WindAngle::of(angle);
-            errors.along_m = std::max(
-                errors.along_m, std::abs(carry_m + double{shift.along(wind)} - flight.landing.along_m));
+            errors.along_m = std::max(errors.along_m,
+                                      std::abs(carry_m + double{shift.along(wind)} - flight.landing.along_m));
             errors.right_m =
                 std::max(errors.right_m, std::abs(double{shift.right(wind)} - flight.landing.right_m));
         }
@@ -120,9 +121,9 @@ TEST_CASE("heights in a wind are nearly those of the flight", "[day]") {
             const Flight flight = flown(flights, carry_m, day, angle);
             const double lands_m = std::hypot(flight.landing.along_m, flight.landing.right_m);
             for (const FlightPoint& at : flight.path) {
-                const double height = double{
-                    quick.height(static_cast<float>(std::hypot(at.along_m, at.right_m)),
-                                 static_cast<float>(carry_m), static_cast<float>(lands_m), WindAngle::of(angle))};
+                const double height = double{quick.height(
+                    static_cast<float>(std::hypot(at.along_m, at.right_m)), static_cast<float>(carry_m),
+                    static_cast<float>(lands_m), WindAngle::of(angle))};
                 largest_m = std::max(largest_m, std::abs(height - at.height_m));
             }
         }

@@ -40,8 +40,7 @@ HoleParts without_trees(HoleParts parts) {
 // Rises to the green, falls across from left to right, with a hollow at the corner of the bend.
 double rolling_m(Point p) {
     const Point from_corner = p - yd(0, 240);
-    return 0.02 * p.y - 0.03 * p.x -
-           4.0 * std::exp(-dot(from_corner, from_corner) / (2.0 * 40.0 * 40.0));
+    return 0.02 * p.y - 0.03 * p.x - 4.0 * std::exp(-dot(from_corner, from_corner) / (2.0 * 40.0 * 40.0));
 }
 
 // On the right of the play a wind from the left; in the mirror from the right.
@@ -53,14 +52,14 @@ Conditions mirrored(Conditions day) {
 }  // namespace
 
 TEST_CASE("a wind of no speed, level ground and the reference weather change no digit", "[day]") {
+    const double level_m = GENERATE(0.0, 37.3, -4.7);
     for (const HoleParts& parts : {eventful_hole(), without_trees(eventful_hole())}) {
         const std::vector<double> plain = numbers_of(planned(parts, slicer()));
         HoleParts level = parts;
-        const double level_m = GENERATE(0.0, 37.3, -4.7);
         level.height_m = [=](Point) { return level_m; };
-        CHECK(numbers_of(planned(parts, slicer(), windy(0.0, 77.0))) == plain);
+        CHECK((numbers_of(planned(parts, slicer(), windy(0.0, 77.0))) == plain));
         INFO("ground at " << level_m << " m");
-        CHECK(numbers_of(planned(level, slicer(), windy(0.0, 0.0))) == plain);
+        CHECK((numbers_of(planned(level, slicer(), windy(0.0, 0.0))) == plain));
     }
 }
 
@@ -73,8 +72,7 @@ TEST_CASE("a hole turned with its ground and the wind: the same plan, turned", "
         const double turn = degrees * radians_per_degree;
         const HolePlan other = planned(turned(parts, turn), slicer(), windy(12.0, 250.0 + degrees));
         check_alike(plan, other, 1.0, turn, 0.005);
-        WARN("differs by " << other.choices.front().expected_strokes -
-                                  plan.choices.front().expected_strokes);
+        WARN("differs by " << other.choices.front().expected_strokes - plan.choices.front().expected_strokes);
     }
 }
 
@@ -82,8 +80,7 @@ TEST_CASE("a hole mirrored with its ground, the wind and the golfer: the plan mi
     HoleParts parts = eventful_hole();
     parts.height_m = rolling_m;
     const HolePlan plan = planned(parts, slicer(), windy(12.0, 250.0));
-    const HolePlan other =
-        planned(mirrored(parts), mirrored(slicer()), mirrored(windy(12.0, 250.0)));
+    const HolePlan other = planned(mirrored(parts), mirrored(slicer()), mirrored(windy(12.0, 250.0)));
     check_alike(plan, other, -1.0, 0.0, 0.008);
     WARN("differs by " << other.choices.front().expected_strokes - plan.choices.front().expected_strokes);
 }

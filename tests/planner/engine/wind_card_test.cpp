@@ -1,11 +1,12 @@
 // The wind card against plans made in the same wind.
+#include "planner/engine/wind_card.hpp"
+
 #include <tbb/global_control.h>
 
 #include <algorithm>
 #include <cmath>
 
 #include "geometry/error.hpp"
-#include "planner/engine/wind_card.hpp"
 #include "tests/catch.hpp"
 #include "tests/planner/engine/day_plan.hpp"
 
