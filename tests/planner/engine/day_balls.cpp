@@ -65,8 +65,7 @@ DayBalls::DayBalls(const ClubFlight& club, const Conditions& day, double run_m, 
     }
 }
 
-Flight DayBalls::flown(double carry_m, double off_rad, double wind_rad, double strength,
-                       double lowest_m) const {
+BallLaunch DayBalls::launched(double carry_m, double start_rad, double curve_rad) const {
     const double row = std::clamp(carry_m / carry_step_m_ - 1.0, 0.0, carries - 1.0);
     const auto below = std::min(static_cast<std::size_t>(row), launches_.size() - 2);
     const double share = row - static_cast<double>(below);
@@ -75,8 +74,24 @@ Flight DayBalls::flown(double carry_m, double off_rad, double wind_rad, double s
     const Launch& above = launches_[below + 1].launch;
     ball.launch.ball_speed_mps = mix(ball.launch.ball_speed_mps, above.ball_speed_mps);
     ball.launch.spin_rad_per_s = mix(ball.launch.spin_rad_per_s, above.spin_rad_per_s);
-    ball.right_rad = (1.0 - curve_share_) * off_rad;
-    ball.tilt_rad = curve_share_ * off_rad / mix(curve_per_tilt_[below], curve_per_tilt_[below + 1]);
+    ball.right_rad = start_rad;
+    ball.tilt_rad = curve_rad / mix(curve_per_tilt_[below], curve_per_tilt_[below + 1]);
+    return ball;
+}
+
+Flight DayBalls::flown(double carry_m, double off_rad, double wind_rad, double strength,
+                       double lowest_m) const {
+    const double start = (1.0 - curve_share_) * off_rad;
+    const double curve = curve_share_ * off_rad;
+    BallLaunch ball = launched(carry_m, start, curve);
+    if (curve != 0.0) {
+        // A ball with a tilted axis falls short: hit so much harder that it lands where it should on the
+        // reference day.
+        const FlightPoint at = fly(ball, reference_air(), aerodynamics_).landing;
+        const double curved = std::atan2(at.right_m, at.along_m) - start;
+        ball = launched(carry_m * carry_m / std::hypot(at.along_m, at.right_m), start,
+                        curve * curve / curved);
+    }
     AirFlow flow = calm_;
     flow.along_mps = strength * wind_mps_ * std::cos(wind_rad);
     flow.right_mps = strength * wind_mps_ * std::sin(wind_rad);

@@ -39,6 +39,7 @@ class DayBalls {
     double aside_m(Firmness firmness, double wind_rad, const Slope& slope) const;
 
   private:
+    BallLaunch launched(double carry_m, double start_rad, double curve_rad) const;
     Landed& table(int carry, int angle, int off) {
         return table_[static_cast<std::size_t>((carry * (angles + 1) + angle) * offs + off)];
     }

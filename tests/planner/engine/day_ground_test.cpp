@@ -32,6 +32,8 @@ HoleParts corner_of_trees(double trees_m) {
 // A barn or a wood across the line, 40 to 60 yd short of where a driver lands.
 HoleParts barrier(Lie lie, double height_m, bool is_building) {
     HoleParts parts = straight_hole(400, 40);
+    // The fairway begins beyond.
+    parts.layers[1].region = Region::box({yd(-20, 195), yd(20, 385)});
     const Region across = Region::box({yd(-240, 170), yd(240, 190)});
     if (lie == Lie::trees) parts.layers.push_back({lie, across});
     if (is_building) parts.tall.push_back({across, height_m, false});
