@@ -306,7 +306,10 @@ TeeFan::Rest TeeFan::rest_of(const FanShots& shots, const Ray& ray, const Flying
             more += shots.flight->more_run_on_slope(post.rise);
             aside = share * post.lean * shots.flight->sideways_per_slope() / step;
         }
+        const float level_run = run;
         run = std::max(0.0F, run + share * more / step);
+        // A ball drifts in proportion to how far it runs.
+        aside *= level_run > 0.0F ? run / level_run : 0.0F;
     }
     if (run > shots.longest_run_rows) ray_with(ball.ray, ball.row + run);
     const int rolled = static_cast<int>(ball.row + ray.phase + run);

@@ -48,7 +48,10 @@ class FlownBalls {
         return run > 0.0F ? run : 0.0F;
     }
     float aside(const ShotInAir& shot, std::size_t ball, std::size_t kind) const {
-        return is_sloped_ ? shot.option->run_shares[kind] * aside_[ball] : 0.0F;
+        // In proportion to how far it runs.
+        const float level_run = shot.option->run_cells[kind];
+        if (!is_sloped_ || !(level_run > 0.0F)) return 0.0F;
+        return shot.option->run_shares[kind] * aside_[ball] * run(shot, ball, kind) / level_run;
     }
 
   private:

@@ -89,8 +89,8 @@ Flight DayBalls::flown(double carry_m, double off_rad, double wind_rad, double s
         // reference day.
         const FlightPoint at = fly(ball, reference_air(), aerodynamics_).landing;
         const double curved = std::atan2(at.right_m, at.along_m) - start;
-        ball = launched(carry_m * carry_m / std::hypot(at.along_m, at.right_m), start,
-                        curve * curve / curved);
+        ball =
+            launched(carry_m * carry_m / std::hypot(at.along_m, at.right_m), start, curve * curve / curved);
     }
     AirFlow flow = calm_;
     flow.along_mps = strength * wind_mps_ * std::cos(wind_rad);
