@@ -60,6 +60,13 @@ void DayOptions::setup(CLI::App& app) {
         ->capture_default_str();
 }
 
+void DayOptions::setup_wind_card(CLI::App& app) {
+    app.add_option("--wind-card", wind_card_,
+                   "in place of a plan a card: the club on every tee in still air and with a wind of this "
+                   "speed from eight directions, e.g. 12mph")
+        ->type_name("SPEED");
+}
+
 Weather DayOptions::weather() const {
     if (altitude_ && pressure_) {
         throw UsageError(
@@ -79,10 +86,20 @@ Conditions DayOptions::conditions() const {
     if (wind_) {
         conditions.wind = typed_wind("--wind", *wind_);
         conditions.wind->gusts_mps = gusts_of(gusts_, *conditions.wind);
-    } else if (gusts_) {
+    } else if (gusts_ && !wind_card_) {
         throw UsageError("--gusts goes with --wind: write --wind 12mph@240 --gusts 18mph");
     }
     return conditions;
+}
+
+std::optional<Wind> DayOptions::wind_card() const {
+    if (!wind_card_) return std::nullopt;
+    if (wind_)
+        throw UsageError("--wind-card takes the wind from eight directions: leave out --wind, or the card");
+    Wind wind{typed_wind_speed_mps("--wind-card", *wind_card_), Bearing{}};
+    if (wind.speed_mps == 0.0) throw UsageError("--wind-card: a card needs a wind, e.g. 12mph");
+    wind.gusts_mps = gusts_of(gusts_, wind);
+    return wind;
 }
 
 }  // namespace landwidth

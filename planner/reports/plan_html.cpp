@@ -198,6 +198,16 @@ std::vector<std::string> round_row(const PlanView& view, std::size_t i) {
     return row;
 }
 
+// What the tables of the holes say of the flight, where they do.
+std::string flight_key(const PlanView& view) {
+    if (!shows_day(view.plan)) return {};
+    return " Carries, in the tables of the holes: where the usual shot lands on this day, and how far it "
+           "drifts "
+           "to the right (R) or left (L) of where it lands otherwise; stopped: share of all balls that trees "
+           "or "
+           "buildings on their way stop.";
+}
+
 std::string round_table(const PlanView& view) {
     std::vector<HtmlColumn> columns{
         {"Hole"},          {"Par", true},     {fmt::format("Length, {}", display_unit(view.units)), true},
@@ -232,7 +242,8 @@ std::string round_table(const PlanView& view) {
            "finish "
            "in a bunker, among trees, in a penalty area or out of bounds. How sure: share of the plausible "
            "patterns, given how few shots stand behind them, in which the same club stays best. Strokes: " +
-           sentence(field_words(view.plan.field)) + ".</p>\n" + table.html() + "</section>\n";
+           sentence(field_words(view.plan.field)) + "." + flight_key(view) + "</p>\n" + table.html() +
+           "</section>\n";
 }
 
 // One switch for all maps, so that a whole booklet prints shaded; see hole_section.

@@ -112,6 +112,7 @@ TEST_CASE("the page tells the day, and points the wind's way on every map", "[da
     CHECK(holds(html, "<td>212, 9R; 3\u00A0% stopped</td>"));
     CHECK(holds(html, ">wind 12 mph, gusts 18</text>"));
     CHECK(holds(html, "the way the wind blows"));
+    CHECK(holds(html, "to the right (R) or left (L)"));
 }
 
 // The step from the tail of a map's wind arrow to its tip, from its path: see wind_arrow. The path starts in

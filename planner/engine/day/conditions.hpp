@@ -15,8 +15,6 @@ struct Wind {
     // What gusts reach, >= speed_mps: two standard deviations over the mean (assumption). Every ball meets a
     // wind of its own. Absent: a steady wind.
     std::optional<double> gusts_mps = {};
-
-    friend bool operator==(const Wind&, const Wind&) = default;
 };
 
 struct Conditions {

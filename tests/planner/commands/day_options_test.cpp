@@ -65,6 +65,20 @@ TEST_CASE("a wind in every unit and by every name of its direction", "[day_optio
     CHECK_FALSE(typed("--wind 12mph@240").wind->gusts_mps);
 }
 
+TEST_CASE("a wind card takes speed and gusts, and leaves the day without wind", "[day_options]") {
+    CLI::App app;
+    DayOptions day;
+    day.setup(app);
+    day.setup_wind_card(app);
+    app.parse("--wind-card 12mph --gusts 18mph --fairway firm");
+    const std::optional<Wind> wind = day.wind_card();
+    REQUIRE(wind);
+    CHECK_THAT(wind->speed_mps, WithinRel(5.36448, 1e-6));
+    CHECK_THAT(wind->gusts_mps.value(), WithinRel(8.04672, 1e-6));
+    CHECK_FALSE(day.conditions().wind);
+    CHECK(day.conditions().fairway == Firmness::firm);
+}
+
 TEST_CASE("air from temperature, altitude or pressure, and humidity", "[day_options]") {
     CHECK_THAT(typed("--temperature 8C").weather.temperature_k, WithinAbs(281.15, 1e-9));
     CHECK_THAT(typed("--temperature -5C").weather.temperature_k, WithinAbs(268.15, 1e-9));
