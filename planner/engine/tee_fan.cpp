@@ -37,6 +37,19 @@ constexpr float same_height_m = 1.0F;
 // Trees that a map draws over the tee, or right before it, stand beside it.
 constexpr double tee_is_clear_m = 5.0;
 
+// The turn of a step to the right of one ahead, > 0. Three terms of the series are good to 1e-4 up to half a
+// radian; few balls drift further.
+double turn_to(float right, float ahead) {
+    if (!(std::abs(right) < 0.4F * ahead)) return std::atan2(double{right}, double{ahead});
+    const double slope = double{right / ahead};
+    const double square = slope * slope;
+    return slope * (1.0 - square * (1.0 / 3.0 - square / 5.0));
+}
+
+int nearest_whole(double value) {
+    return static_cast<int>(value < 0.0 ? value - 0.5 : value + 0.5);
+}
+
 Surface surface_of(Lie lie) {
     if (lie == Lie::green) return Surface::green;
     return lie == Lie::fairway || lie == Lie::teeing_area ? Surface::mown : Surface::rough;
@@ -105,17 +118,10 @@ int TeeFan::ray_near(double bearing) const {
     return static_cast<int>(std::lround(turn / angle_step_));
 }
 
-TeeFan::Ray& TeeFan::ray_with(int number, float furthest_row) {
-    const std::size_t slot = ray_slot(number);
-    Ray& ray = fan_[slot];
-    const auto clockwise = static_cast<int>(slot);
-    if (ray.cells.empty()) ray.phase = phase_of(std::min(clockwise, rays_ - clockwise));
-    const int needed = std::min(static_cast<int>(std::min(furthest_row, 1e6F)) + 3, most_rows_);
-    if (static_cast<int>(ray.cells.size()) < needed) {
-        const int rounded_up = (needed + rows_at_a_time - 1) / rows_at_a_time * rows_at_a_time;
-        extend_ray(ray, along_bearing(bearing_of(number)), std::min(rounded_up, most_rows_));
-    }
-    return ray;
+void TeeFan::lengthen(Ray& ray, int slot, int number, int needed) const {
+    if (ray.cells.empty()) ray.phase = phase_of(std::min(slot, rays_ - slot));
+    const int rounded_up = (needed + rows_at_a_time - 1) / rows_at_a_time * rows_at_a_time;
+    extend_ray(ray, along_bearing(bearing_of(number)), std::min(rounded_up, most_rows_));
 }
 
 TeeFan::Cell TeeFan::ball_at_rest(Point place, Point last_in_bounds, Lie lie) const {
@@ -161,9 +167,10 @@ void TeeFan::extend_ray(Ray& ray, Point direction, int rows) const {
         ray.cells[static_cast<std::size_t>(row)] = is_penalty_area(lie)
                                                        ? Cell{0.0F, 0.0F, 0.0F, 0, lie}
                                                        : ball_at_rest(place, ray.last_in_bounds, lie);
-        if (day_.heights != nullptr) {
-            const Point rise = day_.heights->gradient(place);
-            ray.posts.push_back({static_cast<float>(day_.heights->at(place)) - tee_height_m_,
+        if (day_.heights != nullptr && row % rows_per_post == 0) {
+            const Point middle = place + 0.5 * (rows_per_post - 1) * row_step_ * direction;
+            const Point rise = day_.heights->gradient(middle);
+            ray.posts.push_back({static_cast<float>(day_.heights->at(middle)) - tee_height_m_,
                                  static_cast<float>(dot(rise, direction)),
                                  static_cast<float>(dot(rise, to_the_right(direction)))});
         }
@@ -216,9 +223,9 @@ bool TeeFan::settle(double replay_cost) {
 }
 
 void TeeFan::add_canopy(Ray& ray, int row, Point place) const {
-    const double stands_m = day_.canopy->at(place);
+    const double stands_m = canopy_m(day_, ground_.lies, place, ray.run_lie);
     if (!(stands_m > 0.0)) return;
-    const float top = static_cast<float>(stands_m) + (ray.posts.empty() ? 0.0F : ray.posts.back().over_tee_m);
+    const float top = static_cast<float>(stands_m) + (ray.posts.empty() ? 0.0F : over_tee_m(ray, row));
     if (!ray.canopies.empty() && ray.canopies.back().to == row &&
         std::abs(ray.canopies.back().top_m - top) < same_height_m) {
         ray.canopies.back().to = row + 1;
@@ -227,43 +234,51 @@ void TeeFan::add_canopy(Ray& ray, int row, Point place) const {
     ray.canopies.push_back({row, row + 1, top});
 }
 
-WindAngle TeeFan::wind_against(const FanShots& shots, int ray) const {
+TeeFan::Air TeeFan::air_around(const FanShots& shots, int ray) const {
+    Air air{};
+    air.differs = shots.flight && shots.flight->differs();
+    if (!air.differs) return air;
     if (shots.other_wind)
-        return WindAngle::of(shots.other_wind->to - bearing_of(ray), shots.other_wind->strength);
-    return day_.wind_to ? WindAngle::of(*day_.wind_to - bearing_of(ray)) : WindAngle{};
+        air.wind = WindAngle::of(shots.other_wind->to - bearing_of(ray), shots.other_wind->strength);
+    else if (day_.wind_to)
+        air.wind = WindAngle::of(*day_.wind_to - bearing_of(ray));
+    air.curl = double{shots.flight->curl(air.wind)};
+    for (std::size_t s = 0; s < surface_count; ++s)
+        air.more_run[s] = shots.flight->more_run(shots.usual_carry_m, static_cast<Surface>(s), air.wind) /
+                          static_cast<float>(row_step_);
+    return air;
 }
 
 TeeFan::Flying TeeFan::flown(const FanShots& shots, const FanShots::OnRay& group, std::uint32_t index,
-                             int aim_ray, const WindAngle& wind) const {
+                             int aim_ray, const Air& air) const {
     const auto step = static_cast<float>(row_step_);
     const float carry = shots.shots[index].row * step;
-    const LandingShift shift = shots.flight->shift(carry, gust_factor(shots.wind, index));
-    const float along = carry + shift.along(wind);
-    const float right = shift.right(wind);
-    const double turn = std::atan2(double{right}, double{std::max(along, step)}) +
-                        group.ray * angle_step_ * double{shots.flight->curl(wind)};
-    return {aim_ray + group.ray + static_cast<int>(std::lround(turn / angle_step_)),
-            std::hypot(std::max(along, 0.0F), right) / step, carry, wind};
+    const DayFlight::Landing landing = shots.flight->landing(carry, gust_factor(shots.wind, index));
+    const float along = std::max(carry + landing.shift.along(air.wind), 0.0F);
+    const float right = landing.shift.right(air.wind);
+    const double turn = turn_to(right, std::max(along, step)) + group.ray * angle_step_ * air.curl;
+    const float row = std::sqrt(along * along + right * right) / step;
+    return {aim_ray + group.ray + nearest_whole(turn / angle_step_), row, row, carry,
+            landing.fall(air.wind) / step};
 }
 
 // Down onto ground higher or lower than the tee, along the last part of its flight.
-void TeeFan::land_on_slope(const FanShots& shots, Flying& ball) {
-    constexpr int rounds = 3;
-    const float flat_row = ball.row;
-    const float fall = shots.flight->fall(ball.carry_m, ball.wind) / static_cast<float>(row_step_);
-    for (int round = 0; round < rounds; ++round) {
+void TeeFan::land_on_slope(Flying& ball) {
+    // Towards ground that rises less steeply than the ball falls every look comes several times nearer.
+    constexpr int looks = 2;
+    for (int look = 0; look < looks; ++look) {
         const Ray& ray = ray_with(ball.ray, ball.row);
-        const float over = ray.posts[static_cast<std::size_t>(row_index(ray, ball.row))].over_tee_m;
-        ball.row = std::max(0.0F, flat_row - over * fall);
+        ball.row = std::max(0.0F, ball.flat_row - over_tee_m(ray, row_index(ray, ball.row)) * ball.fall);
     }
 }
 
 std::optional<int> TeeFan::met_canopy(const Ray& ray, const DayFlight& flight, const Flying& ball,
-                                      float lands_m) const {
+                                      const WindAngle& wind) const {
+    const float lands_m = ball.flat_row * static_cast<float>(row_step_);
     const int landing = row_index(ray, ball.row);
     const auto height = [&](int row) {
         const float at_m = (static_cast<float>(row) - ray.phase) * static_cast<float>(row_step_);
-        return flight.height(std::max(at_m, 0.0F), ball.carry_m, lands_m, ball.wind);
+        return flight.height(std::max(at_m, 0.0F), ball.carry_m, lands_m, wind);
     };
     const int clear_of_tee = static_cast<int>(tee_is_clear_m / row_step_);
     for (const Canopy& canopy : ray.canopies) {
@@ -284,36 +299,32 @@ std::optional<int> TeeFan::met_canopy(const Ray& ray, const DayFlight& flight, c
 }
 
 template <class LieOf>
-TeeFan::Rest TeeFan::rest_of(const FanShots& shots, const Ray& ray, const Flying& ball, float flat_row,
+TeeFan::Rest TeeFan::rest_of(const FanShots& shots, const Ray& ray, const Flying& ball, const Air& air,
                              const LieOf& lie_of) {
     const int landing = row_index(ray, ball.row);
-    if (shots.flight && !ray.canopies.empty() && ray.canopies.front().from <= landing) {
-        const float lands_m = flat_row * static_cast<float>(row_step_);
-        if (const std::optional<int> met = met_canopy(ray, *shots.flight, ball, lands_m))
+    if (shots.flight && !ray.canopies.empty() && ray.canopies.front().from <= landing)
+        if (const std::optional<int> met = met_canopy(ray, *shots.flight, ball, air.wind))
             return {&ray, ball.ray, *met, true};
-    }
     const Lie lie = lie_of(ray, ball.ray, landing);
-    float run = shots.run_rows[index_of(lie)];
-    float aside = 0.0F;
+    const float level_run = shots.run_rows[index_of(lie)];
     const float share = shots.run_shares[index_of(lie)];
-    if (shots.flight && share > 0.0F && (shots.flight->differs() || !ray.posts.empty())) {
+    float run = level_run;
+    float aside = 0.0F;
+    if (air.differs) run += share * air.more_run[static_cast<std::size_t>(surface_of(lie))];
+    if (shots.flight && share > 0.0F && !ray.posts.empty()) {
+        const Post& post = post_of(ray, landing);
         const auto step = static_cast<float>(row_step_);
-        float more = shots.flight->differs()
-                         ? shots.flight->more_run(shots.usual_carry_m, surface_of(lie), ball.wind)
-                         : 0.0F;
-        if (!ray.posts.empty()) {
-            const Post& post = ray.posts[static_cast<std::size_t>(landing)];
-            more += shots.flight->more_run_on_slope(post.rise);
-            aside = share * post.lean * shots.flight->sideways_per_slope() / step;
-        }
-        run = std::max(0.0F, run + share * more / step);
+        run = std::max(0.0F, run + share * shots.flight->more_run_on_slope(post.rise) / step);
+        // A ball drifts in proportion to how far it runs.
+        if (level_run > 0.0F)
+            aside = share * post.lean * shots.flight->sideways_per_slope() / step * run / level_run;
     }
+    run = std::max(0.0F, run);
     if (run > shots.longest_run_rows) ray_with(ball.ray, ball.row + run);
     const int rolled = static_cast<int>(ball.row + ray.phase + run);
     const int row = std::min(rolled, int{ray.cells[static_cast<std::size_t>(landing)].stop});
     if (aside == 0.0F || row < rolled) return {&ray, ball.ray, row, false};
-    const int turn =
-        static_cast<int>(std::lround(std::atan2(double{aside}, double{ball.row + run} + 1.0) / angle_step_));
+    const int turn = nearest_whole(turn_to(aside, ball.row + run + 1.0F) / angle_step_);
     if (turn == 0) return {&ray, ball.ray, row, false};
     const Ray& beside = ray_with(ball.ray + turn, ball.row + run);
     return {&beside, ball.ray + turn, row_index(beside, ball.row + run), false};
@@ -321,20 +332,23 @@ TeeFan::Rest TeeFan::rest_of(const FanShots& shots, const Ray& ray, const Flying
 
 template <class Visit>
 void TeeFan::for_each_landing(const FanShots& shots, int aim_ray, Visit&& visit) {
-    const bool moved = shots.flight && shots.flight->differs();
     const bool sloped = shots.flight && day_.heights != nullptr;
+    const auto step = static_cast<float>(row_step_);
     for (const FanShots::OnRay& group : shots.rays) {
         const int number = aim_ray + group.ray;
-        const WindAngle wind = moved ? wind_against(shots, number) : WindAngle{};
+        const Air air = air_around(shots, number);
         // The shots of a group are in order of distance: the last may run furthest.
         const Ray* ray = &ray_with(number, shots.shots[group.end - 1].row + shots.longest_run_rows);
         for (std::uint32_t i = group.first; i < group.end; ++i) {
-            Flying ball{number, shots.shots[i].row, shots.shots[i].row * static_cast<float>(row_step_), wind};
-            if (moved) ball = flown(shots, group, i, aim_ray, wind);
-            const float flat_row = ball.row;
-            if (sloped) land_on_slope(shots, ball);
-            if (moved || sloped) ray = &ray_with(ball.ray, ball.row + shots.longest_run_rows);
-            visit(shots.shots[i], ball, *ray, flat_row);
+            const float row = shots.shots[i].row;
+            Flying ball{number, row, row, row * step, 0.0F};
+            if (air.differs)
+                ball = flown(shots, group, i, aim_ray, air);
+            else if (sloped)
+                ball.fall = shots.flight->fall(ball.carry_m, air.wind) / step;
+            if (sloped) land_on_slope(ball);
+            if (air.differs || sloped) ray = &ray_with(ball.ray, ball.row + shots.longest_run_rows);
+            visit(shots.shots[i], ball, *ray, air);
         }
     }
 }
@@ -342,17 +356,18 @@ void TeeFan::for_each_landing(const FanShots& shots, int aim_ray, Visit&& visit)
 template <class LieOf, class Visit>
 void TeeFan::for_each_ball(const FanShots& shots, int aim_ray, const LieOf& lie_of, Visit&& visit) {
     for_each_landing(shots, aim_ray,
-                     [&](const FanShots::Shot& shot, const Flying& ball, const Ray& ray, float flat_row) {
-                         visit(shot, rest_of(shots, ray, ball, flat_row, lie_of));
+                     [&](const FanShots::Shot& shot, const Flying& ball, const Ray& ray, const Air& air) {
+                         visit(shot, rest_of(shots, ray, ball, air, lie_of));
                      });
 }
 
 std::vector<TeeFan::Landing> TeeFan::landings(const FanShots& shots, int aim_ray) {
     std::vector<Landing> places;
-    for_each_landing(shots, aim_ray, [&](const FanShots::Shot& shot, const Flying& ball, const Ray&, float) {
-        const Point direction = along_bearing(bearing_of(ball.ray));
-        places.push_back({tee_ + double{ball.row} * row_step_ * direction, double{shot.weight}});
-    });
+    for_each_landing(
+        shots, aim_ray, [&](const FanShots::Shot& shot, const Flying& ball, const Ray&, const Air&) {
+            const Point direction = along_bearing(bearing_of(ball.ray));
+            places.push_back({tee_ + double{ball.row} * row_step_ * direction, double{shot.weight}});
+        });
     return places;
 }
 

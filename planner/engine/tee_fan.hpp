@@ -129,7 +129,8 @@ class TeeFan {
         std::uint16_t stop;  // row of the first bunker or penalty area from here on
         Lie lie;
     };
-    // The ground of a cell, where heights are known.
+    // The ground of a few rows, where heights are known: a plane through their middle.
+    static constexpr int rows_per_post = 8;
     struct Post {
         float over_tee_m;
         float rise;  // per metre along the ray
@@ -163,11 +164,22 @@ class TeeFan {
     };
 
     std::size_t ray_slot(int number) const {
-        const int turned = number % rays_;
-        return static_cast<std::size_t>(turned < 0 ? turned + rays_ : turned);
+        while (number < 0)
+            number += rays_;
+        while (number >= rays_)
+            number -= rays_;
+        return static_cast<std::size_t>(number);
     }
     // A ray by its number, with at least the cells up to a row.
-    Ray& ray_with(int number, float furthest_row);
+    Ray& ray_with(int number, float furthest_row) {
+        const std::size_t slot = ray_slot(number);
+        Ray& ray = fan_[slot];
+        const int needed = std::min(static_cast<int>(std::min(furthest_row, 1e6F)) + 3, most_rows_);
+        if (static_cast<int>(ray.cells.size()) < needed)
+            lengthen(ray, static_cast<int>(slot), number, needed);
+        return ray;
+    }
+    void lengthen(Ray& ray, int slot, int number, int needed) const;
     void extend_ray(Ray& ray, Point direction, int rows) const;
     Cell ball_at_rest(Point place, Point last_in_bounds, Lie lie) const;
     PenaltyRun penalty_run(const Ray& ray, int to, Point direction) const;
@@ -194,7 +206,7 @@ class TeeFan {
     void land_on_slope(const FanShots& shots, Flying& ball);
     // The row where a ball that lands after `lands_m` meets a canopy, if it does.
     std::optional<int> met_canopy(const Ray& ray, const DayFlight& flight, const Flying& ball,
-                                  float lands_m) const;
+                                  const WindAngle& wind) const;
     struct Rest {
         const Ray* ray;
         int number;  // of the ray
@@ -202,13 +214,13 @@ class TeeFan {
         bool stopped;  // by a canopy
     };
     template <class LieOf>
-    Rest rest_of(const FanShots& shots, const Ray& ray, const Flying& ball, float flat_row,
+    Rest rest_of(const FanShots& shots, const Ray& ray, const Flying& ball, const Air& air,
                  const LieOf& lie_of);
     // Calls visit(shot, rest) for every ball; lie_of(ray, number, row) is what the ground of a row
     // counts as for a ball that lands there.
     template <class LieOf, class Visit>
     void for_each_ball(const FanShots& shots, int aim_ray, const LieOf& lie_of, Visit&& visit);
-    // Calls visit(shot, ball as it lands, its ray, row on the flat) for every ball.
+    // Calls visit(shot, ball as it lands, its ray, the air) for every ball.
     template <class Visit>
     void for_each_landing(const FanShots& shots, int aim_ray, Visit&& visit);
     template <class Visit>

@@ -114,7 +114,9 @@ DayFlight::DayFlight(const ClubFlight& club, const Conditions& day, double run_m
     nodes_[0].profile = nodes_[1].profile;
     nodes_[0].peak = nodes_[1].peak;
     learn_slopes(club, run_scale);
-    if (differs_) learn_curve(club, day, curve_share);
+    if (!differs_) return;
+    learn_heights(club, day);
+    learn_curve(club, day, curve_share);
 }
 
 DayFlight::Node DayFlight::node_at(const ClubFlight& club, const Conditions& day, double carry_m,
@@ -171,12 +173,23 @@ void DayFlight::learn_slopes(const ClubFlight& club, double run_scale) {
     sideways_per_slope_ = static_cast<float>(run_scale * run({0.0, cross_slope}).right_m / cross_slope);
 }
 
+void DayFlight::learn_heights(const ClubFlight& club, const Conditions& day) {
+    const BallLaunch ball = club.launch_for(club.carry_m());
+    const auto for_its_way = [&](const AirFlow& flow) {
+        const Flight flight = fly(ball, flow, club.aerodynamics());
+        return flight.peak.height_m / flight.landing.along_m;
+    };
+    const double usual = for_its_way(reference_air());
+    const double calm = for_its_way(still(day)) / usual;
+    const double tail = for_its_way(flow_at(day, 0.0)) / usual;
+    const double head = for_its_way(flow_at(day, std::numbers::pi)) / usual;
+    height_air_ = static_cast<float>(calm - 1.0);
+    height0_ = static_cast<float>(0.5 * (tail + head) - calm);
+    height1_ = static_cast<float>(0.5 * (tail - head));
+}
+
 void DayFlight::learn_curve(const ClubFlight& club, const Conditions& day, double curve_share) {
     BallLaunch ball = club.launch_for(club.carry_m());
-    const auto peak = [&](const AirFlow& flow) { return fly(ball, flow, club.aerodynamics()).peak.height_m; };
-    const double tail_peak = peak(flow_at(day, 0.0));
-    const double head_peak = peak(flow_at(day, std::numbers::pi));
-    peak1_ = static_cast<float>((tail_peak - head_peak) / (tail_peak + head_peak));
     ball.tilt_rad = curve_tilt_rad;
     const auto off_line = [&](const AirFlow& flow) {
         const Flight flight = fly(ball, flow, club.aerodynamics());
@@ -195,12 +208,14 @@ DayFlight::Between DayFlight::between(float carry_m) const {
     return {nodes_[below], nodes_[below + 1], at - static_cast<float>(below)};
 }
 
-LandingShift DayFlight::shift(float carry_m, float gust) const {
+DayFlight::Landing DayFlight::landing(float carry_m, float gust) const {
     const Between at = between(carry_m);
     const float squared = gust * gust;
-    return {at.mix(&Node::air_along),          squared * at.mix(&Node::wind_along0),
-            gust * at.mix(&Node::wind_along1), squared * at.mix(&Node::wind_along2),
-            gust * at.mix(&Node::wind_right1), squared * at.mix(&Node::wind_right2)};
+    return {{at.mix(&Node::air_along), squared * at.mix(&Node::wind_along0),
+             gust * at.mix(&Node::wind_along1), squared * at.mix(&Node::wind_along2),
+             gust * at.mix(&Node::wind_right1), squared * at.mix(&Node::wind_right2)},
+            at.mix(&Node::fall0),
+            at.mix(&Node::fall1)};
 }
 
 float DayFlight::fall(float carry_m, const WindAngle& wind) const {
@@ -226,17 +241,17 @@ float DayFlight::height(float at_m, float carry_m, float lands_m, const WindAngl
     if (!(lands_m > 0.0F)) return 0.0F;
     const float step = std::clamp(at_m / lands_m, 0.0F, 1.0F) * (profile_points - 1);
     const std::size_t before = std::min(static_cast<std::size_t>(step), profile_points - 2);
-    // Balls of nearly the same carry fly in the same shape: the nearest one known.
-    const auto node = static_cast<std::size_t>(
-        std::clamp(carry_m * nodes_per_m_ + 0.5F, 0.0F, static_cast<float>(node_count - 1)));
-    const auto& profile = nodes_[node].profile;
-    const float share =
-        profile[before] + (step - static_cast<float>(before)) * (profile[before + 1] - profile[before]);
-    return lands_m * share * (1.0F + peak1_ * wind.cos1);
+    const Between at = between(carry_m);
+    const auto share = [&](const Node& node) {
+        return node.profile[before] +
+               (step - static_cast<float>(before)) * (node.profile[before + 1] - node.profile[before]);
+    };
+    const float below = share(at.below);
+    return lands_m * (below + at.share * (share(at.above) - below)) * higher(wind);
 }
 
 float DayFlight::peak(float carry_m, float lands_m, const WindAngle& wind) const {
-    return lands_m * between(carry_m).mix(&Node::peak) * (1.0F + peak1_ * wind.cos1);
+    return lands_m * between(carry_m).mix(&Node::peak) * higher(wind);
 }
 
 float gust_factor(const std::optional<Wind>& wind, std::size_t i) {

@@ -62,7 +62,14 @@ class DayFlight {
     bool differs() const { return differs_; }
 
     // gust: the wind this ball meets as a factor on the mean wind.
-    LandingShift shift(float carry_m, float gust) const;
+    LandingShift shift(float carry_m, float gust) const { return landing(carry_m, gust).shift; }
+    // Shift and fall at once.
+    struct Landing {
+        LandingShift shift;
+        float fall0, fall1;
+        float fall(const WindAngle& wind) const { return fall0 + fall1 * wind.cos1; }
+    };
+    Landing landing(float carry_m, float gust) const;
     // What a ball's direction off the aim grows by, as a share of itself.
     float curl(const WindAngle& wind) const { return curl0_ + curl1_ * wind.cos1; }
     // Metres of carry that a landing place a metre higher costs.
@@ -101,12 +108,18 @@ class DayFlight {
     Between between(float carry_m) const;
     Node node_at(const ClubFlight& club, const Conditions& day, double carry_m, double run_scale) const;
     void learn_slopes(const ClubFlight& club, double run_scale);
+    void learn_heights(const ClubFlight& club, const Conditions& day);
     void learn_curve(const ClubFlight& club, const Conditions& day, double curve_share);
 
     bool differs_;
     float nodes_per_m_;
     std::vector<Node> nodes_;  // evenly from carry 0
-    float peak1_ = 0.0F;       // growth of the height with a tail wind, as a share
+    // What the day makes of the height for the way to where it lands, as a share: the air, the wind from
+    // anywhere, a tail wind.
+    float height_air_ = 0.0F, height0_ = 0.0F, height1_ = 0.0F;
+    float higher(const WindAngle& wind) const {
+        return 1.0F + height_air_ + height0_ * wind.squared + height1_ * wind.cos1;
+    }
     float curl0_ = 0.0F, curl1_ = 0.0F;
     static constexpr std::size_t slope_steps = 25;
     std::array<float, slope_steps> on_slope_{};

@@ -1,9 +1,17 @@
 #include "planner/engine/day/hole_day.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
 namespace landwidth {
+
+namespace {
+
+// The side of a canopy's cell.
+constexpr double rim_m = 1.0;
+
+}  // namespace
 
 HoleDay day_over(const Hole& hole, const Conditions& conditions) {
     HoleDay day{{}, hole.heights.get(), hole.canopy.empty() ? nullptr : &hole.canopy};
@@ -11,6 +19,20 @@ HoleDay day_over(const Hole& hole, const Conditions& conditions) {
     if (conditions.wind && conditions.wind->speed_mps > 0.0)
         day.wind_to = conditions.wind->from.radians + std::numbers::pi;
     return day;
+}
+
+double canopy_m(const HoleDay& day, const LieRaster& lies, Point place, Lie lie) {
+    if (day.canopy == nullptr) return 0.0;
+    const double own = day.canopy->at(place);
+    const bool among_trees = lie == Lie::trees;
+    if ((own > 0.0) == among_trees) return own;
+    // On the rim of trees one raster has them and the other not.
+    double highest = own;
+    for (const Point step : {Point{rim_m, 0.0}, Point{-rim_m, 0.0}, Point{0.0, rim_m}, Point{0.0, -rim_m}}) {
+        if (among_trees) highest = std::max(highest, day.canopy->at(place + step));
+        if (!among_trees && lies.at(place + step) == Lie::trees) return 0.0;
+    }
+    return highest;
 }
 
 WindAlong wind_along(const HoleDay& day, const Conditions& conditions, const Hole& hole) {

@@ -4,6 +4,7 @@
 #include <optional>
 
 #include "courses/course.hpp"
+#include "geometry/lie_raster.hpp"
 #include "planner/engine/day/conditions.hpp"
 
 namespace landwidth {
@@ -16,6 +17,10 @@ struct HoleDay {
 
 // Keeps pointers into the hole.
 HoleDay day_over(const Hole& hole, const Conditions& conditions);
+
+// How high trees or buildings stand over a place of this lie. Where trees end is taken from the lies, which
+// are known on smaller cells than canopies.
+double canopy_m(const HoleDay& day, const LieRaster& lies, Point place, Lie lie);
 
 // The wind along the first leg of a hole: in the back of a ball, and to its right; 0 in still air.
 struct WindAlong {

@@ -54,6 +54,8 @@ UsualBall usual_ball(Point from, double aim, const ShotPattern& pattern, const D
         ball.aside_m = dot(rise, to_the_right(ball.way)) * double{flight.sideways_per_slope()};
     }
     ball.run_m = std::max(0.0, run);
+    // In proportion to how far it runs.
+    ball.aside_m *= pattern.run_m > 0.0 ? ball.run_m / pattern.run_m : 0.0;
     ball.peak_m = double{flight.peak(carry, static_cast<float>(distance(from, flat)), wind)};
     ball.landing_angle_rad = std::atan2(1.0, fall);
     ball.more_m = dot(ball.landing - still, ahead) + ball.run_m - pattern.run_m;

@@ -112,14 +112,13 @@ void FlownBalls::land_on_slope(const PlayGrid& grid, const ShotInAir& shot, cons
     const UsualBallOfDay& usual = shot.option->of_day;
     const float most_x = static_cast<float>(grid.columns()) - 0.5F;
     const float most_y = static_cast<float>(grid.rows()) - 0.5F;
-    const int columns = grid.columns();
     const float* fall = balls.fall.data() + first;
-    const auto post_at = [&](float x, float y) -> const PlayGrid::Post& {
+    const auto ground_at = [&](float x, float y) {
         x = x < 0.0F ? 0.0F : x > most_x ? most_x : x;
         y = y < 0.0F ? 0.0F : y > most_y ? most_y : y;
-        return grid.post(static_cast<int>(y) * columns + static_cast<int>(x));
+        return grid.ground_at(x, y);
     };
-    Lengths more_run;
+    Lengths more_run, asides;
     for (std::size_t i = 0; i < count; ++i) {
         const float way_x = way_along_[i] * shot.sine + way_right_[i] * shot.cosine;
         const float way_y = way_along_[i] * shot.cosine - way_right_[i] * shot.sine;
@@ -127,21 +126,25 @@ void FlownBalls::land_on_slope(const PlayGrid& grid, const ShotInAir& shot, cons
         const float level_y = from_y + along_[i] * shot.cosine - right_[i] * shot.sine;
         const float per_m = fall[i] * shot.fall_factor;
         // Towards ground that rises less steeply than the ball falls every look comes several times nearer.
-        const float at_first = (post_at(level_x, level_y).height_m - height_m) * per_m;
-        const PlayGrid::Post& landed = post_at(level_x - at_first * way_x, level_y - at_first * way_y);
+        const float at_first = (ground_at(level_x, level_y).height_m - height_m) * per_m;
+        const PlayGrid::Post landed = ground_at(level_x - at_first * way_x, level_y - at_first * way_y);
         const float shorter = (landed.height_m - height_m) * per_m;
         const float rise = landed.right * way_x + landed.along * way_y;
         more_run[i] = usual.on_slope[static_cast<std::size_t>(UsualBallOfDay::slope_index(rise))];
-        aside_[i] = (landed.right * way_y - landed.along * way_x) * usual.sideways;
+        asides[i] = (landed.right * way_y - landed.along * way_x) * usual.sideways;
         own_along_[i] = along_[i] - shorter * way_along_[i];
         own_right_[i] = right_[i] - shorter * way_right_[i];
     }
     for (std::size_t kind = 0; kind < run_kinds; ++kind) {
         const float own = shot.runs[kind];
         const float share = shot.option->run_shares[kind];
+        // A ball drifts in proportion to how far it runs.
+        const float level_run = shot.option->run_cells[kind];
+        const float aside_share = level_run > 0.0F ? share / level_run : 0.0F;
         for (std::size_t i = 0; i < count; ++i) {
             const float run = own + share * more_run[i];
             runs_[kind][i] = run > 0.0F ? run : 0.0F;
+            asides_[kind][i] = asides[i] * runs_[kind][i] * aside_share;
         }
     }
     along_ = own_along_.data();

@@ -46,10 +46,8 @@ class FlownBalls {
     float run(const ShotInAir& shot, std::size_t ball, std::size_t kind) const {
         return is_sloped_ ? runs_[kind][ball] : shot.runs[kind];
     }
-    float aside(const ShotInAir& shot, std::size_t ball, std::size_t kind) const {
-        return is_sloped_ ? shot.option->run_shares[kind] * aside_[ball] : 0.0F;
-    }
-    const float* asides() const { return aside_.data(); }  // on fairway
+    const float* asides(std::size_t kind) const { return asides_[kind].data(); }
+    float aside(std::size_t ball, std::size_t kind) const { return is_sloped_ ? asides_[kind][ball] : 0.0F; }
 
   private:
     void move(const ShotInAir& shot, const BallSet& balls, std::size_t first, std::size_t count);
@@ -62,8 +60,8 @@ class FlownBalls {
     const float* way_along_ = nullptr;
     const float* way_right_ = nullptr;
     bool is_sloped_ = false;
-    Lengths own_along_, own_right_, own_way_along_, own_way_right_, aside_;
-    std::array<Lengths, run_kinds> runs_;
+    Lengths own_along_, own_right_, own_way_along_, own_way_right_;
+    std::array<Lengths, run_kinds> runs_, asides_;
 };
 
 }  // namespace landwidth

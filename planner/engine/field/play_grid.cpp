@@ -51,7 +51,7 @@ PlayGrid::PlayGrid(const Hole& hole, const LieRaster& lies, const HoleDay& day, 
             strides_[direction][k] = offsets_[direction][k].row * columns_ + offsets_[direction][k].column;
     read_lies(hole, lies, reach_m);
     find_outside(hole, reach_m);
-    read_day(day);
+    read_day(day, lies);
     // A few more, so that four may be read at once.
     meetings_.resize(static_cast<std::size_t>(travel_directions) * static_cast<std::size_t>(cells()) +
                      block_side);
@@ -109,23 +109,31 @@ void PlayGrid::read_lies(const Hole& hole, const LieRaster& lies, double reach_m
     }
 }
 
-void PlayGrid::read_day(const HoleDay& day) {
+void PlayGrid::read_day(const HoleDay& day, const LieRaster& lies) {
     if (day.wind_to) wind_turn_ = turn_of(*day.wind_to);
     const auto count = static_cast<std::size_t>(cells());
     canopy_m_.assign(count, 0.0F);
     for (int cell = 0; cell < cells() && day.canopy != nullptr; ++cell)
-        canopy_m_[static_cast<std::size_t>(cell)] = static_cast<float>(day.canopy->at(centre(cell)));
+        canopy_m_[static_cast<std::size_t>(cell)] =
+            static_cast<float>(canopy_m(day, lies, centre(cell), lie(cell)));
     if (day.heights == nullptr) return;
-    posts_.reserve(count);
-    block_heights_m_.assign(count / block_cells, 0.0F);
+    // In double, so that the mean of equal heights is that height to the last bit.
+    struct Sum {
+        double height_m = 0.0;
+        Point rise;
+    };
+    std::vector<Sum> sums(count / block_cells);
     for (int cell = 0; cell < cells(); ++cell) {
-        const Point rise = day.heights->gradient(centre(cell));
-        posts_.push_back({static_cast<float>(day.heights->at(centre(cell))),
-                          static_cast<float>(dot(rise, right_)), static_cast<float>(dot(rise, ahead_))});
-        lowest_ground_m_ =
-            cell == 0 ? posts_.back().height_m : std::min(lowest_ground_m_, posts_.back().height_m);
-        block_heights_m_[block_of(cell)] += posts_.back().height_m / static_cast<float>(block_cells);
+        Sum& sum = sums[block_of(cell)];
+        sum.height_m += day.heights->at(centre(cell));
+        sum.rise = sum.rise + day.heights->gradient(centre(cell));
     }
+    constexpr double share = 1.0 / static_cast<double>(block_cells);
+    for (const Sum& sum : sums)
+        posts_.push_back({static_cast<float>(share * sum.height_m),
+                          static_cast<float>(share * dot(sum.rise, right_)),
+                          static_cast<float>(share * dot(sum.rise, ahead_))});
+    lowest_ground_m_ = std::ranges::min_element(posts_, {}, &Post::height_m)->height_m;
 }
 
 void PlayGrid::find_outside(const Hole& hole, double reach_m) {

@@ -64,16 +64,26 @@ class PlayGrid {
     float left_m(int cell) const { return left_m_[static_cast<std::size_t>(cell)]; }
     // The turn to which the wind blows; absent in still air.
     const std::optional<int>& wind_turn() const { return wind_turn_; }
-    // The ground of a cell where heights are known: rise per cell of travel to the right of the play and
-    // along it, as metres per metre.
+    // The ground where heights are known: a plane over every block, rising so many metres a metre to the
+    // right of the play and along it.
     struct Post {
         float height_m;
         float right, along;
     };
     bool has_heights() const { return !posts_.empty(); }
-    const Post& post(int cell) const { return posts_[static_cast<std::size_t>(cell)]; }
+    // At coordinates on the grid.
+    Post ground_at(float x, float y) const {
+        const int column = static_cast<int>(x) / block_side;
+        const int row = static_cast<int>(y) / block_side;
+        Post post = posts_[static_cast<std::size_t>(row * (columns_ / block_side) + column)];
+        constexpr float to_middle = 0.5F * block_side;
+        const float right = x - (static_cast<float>(column * block_side) + to_middle);
+        const float along = y - (static_cast<float>(row * block_side) + to_middle);
+        post.height_m += (right * post.right + along * post.along) * static_cast<float>(step_m_);
+        return post;
+    }
     // From where balls of a cell are hit: all cells of a block count as equally high.
-    float height_of_block(int cell) const { return block_heights_m_[block_of(cell)]; }
+    float height_of_block(int cell) const { return posts_[block_of(cell)].height_m; }
     // Cells beyond the reach, each with the cell inside that stands for it.
     struct Outside {
         int cell;
@@ -151,7 +161,7 @@ class PlayGrid {
     void read_lies(const Hole& hole, const LieRaster& lies, double reach_m);
     void find_outside(const Hole& hole, double reach_m);
     void find_traps(int furthest);
-    void read_day(const HoleDay& day);
+    void read_day(const HoleDay& day, const LieRaster& lies);
     void find_woods(int furthest);
     void hide_behind(int woods, int furthest);
     void lower_trap(int direction, int cell, unsigned distance);
@@ -161,7 +171,12 @@ class PlayGrid {
                                         cell % columns_ / block_side);
     }
     bool is_edge_of_canopy(int cell) const;
-    float ground_m(int cell) const { return has_heights() ? post(cell).height_m : 0.0F; }
+    float ground_m(int cell) const {
+        if (!has_heights()) return 0.0F;
+        return ground_at(static_cast<float>(cell % columns_) + 0.5F,
+                         static_cast<float>(cell / columns_) + 0.5F)
+            .height_m;
+    }
 
     double step_m_;
     Point pin_;
@@ -173,8 +188,7 @@ class PlayGrid {
     std::vector<Lie> lies_;
     std::vector<char> inside_;
     std::vector<float> canopy_m_;  // over the ground
-    std::vector<Post> posts_;
-    std::vector<float> block_heights_m_;
+    std::vector<Post> posts_;      // by block
     float lowest_ground_m_ = 0.0F;
     std::optional<int> wind_turn_;
     std::vector<std::uint8_t> canopy_steps_;  // by direction and cell; far_away: none

@@ -168,9 +168,8 @@ UsualBallOfDay usual_of_day(const DayFlight& flight, double carry_m,
         usual.run1[kind] = more(tail) - more(calm);
     }
     for (int i = 0; i < UsualBallOfDay::slope_steps; ++i) {
-        const float rise =
-            UsualBallOfDay::steepest *
-            (static_cast<float>(i) / (0.5F * (UsualBallOfDay::slope_steps - 1)) - 1.0F);
+        const float rise = UsualBallOfDay::steepest *
+                           (static_cast<float>(i) / (0.5F * (UsualBallOfDay::slope_steps - 1)) - 1.0F);
         usual.on_slope[static_cast<std::size_t>(i)] = flight.more_run_on_slope(rise) / step;
     }
     return usual;

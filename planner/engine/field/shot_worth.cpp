@@ -203,10 +203,7 @@ void ShotWorth::land_block(const ShotInAir& shot, const BallSet& balls, std::siz
     for (std::size_t kind = 0; kind < run_kinds; ++kind) {
         if (out.flown.is_sloped())
             steps([runs = out.flown.runs(kind)](std::size_t i) { return runs[i]; },
-                  [asides = out.flown.asides(), share = shot.option->run_shares[kind]](std::size_t i) {
-                      return share * asides[i];
-                  },
-                  out.rest[kind]);
+                  [asides = out.flown.asides(kind)](std::size_t i) { return asides[i]; }, out.rest[kind]);
         else if (shot.runs[kind] > 0.0F)
             steps([run = shot.runs[kind]](std::size_t) { return run; }, none, out.rest[kind]);
         else

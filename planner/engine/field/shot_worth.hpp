@@ -108,7 +108,7 @@ inline int ShotWorth::resting_cell(const ShotInAir& shot, const Batch& at, std::
     const int trap = meeting.trap_cells();
     if (trap < PlayGrid::far_away && static_cast<float>(trap) <= run)
         return at.landing[i] + grid_.stride(at.direction[i], trap);
-    const float aside = at.flown.aside(shot, i, meeting.run_kind());
+    const float aside = at.flown.aside(i, meeting.run_kind());
     const float x = std::clamp(at.x[i] + run * at.way_x[i] + aside * at.way_y[i], 0.0F, most_column_);
     const float y = std::clamp(at.y[i] + run * at.way_y[i] - aside * at.way_x[i], 0.0F, most_row_);
     return static_cast<std::int32_t>(y) * grid_.columns() + static_cast<std::int32_t>(x);
