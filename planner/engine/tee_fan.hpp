@@ -151,7 +151,7 @@ class TeeFan {
     struct Ray {
         std::vector<Cell> cells;  // cell i: from i - phase to i + 1 - phase steps from the tee
         float phase = 0.0F;
-        std::vector<Post> posts;       // by row; empty where heights are not known
+        std::vector<Post> posts;       // empty where heights are not known
         std::vector<Canopy> canopies;  // near ones first
         std::vector<PenaltyRun> penalty_runs;
         // By row, worked out where balls come down or rest (in a penalty area: of the place of the drop);
@@ -193,18 +193,34 @@ class TeeFan {
     static int row_index(const Ray& ray, float row) {
         return std::clamp(static_cast<int>(row + ray.phase), 0, static_cast<int>(ray.cells.size()) - 1);
     }
-    // A ball of a pattern in the air over this hole.
+    const Post& post_of(const Ray& ray, int row) const {
+        return ray.posts[static_cast<std::size_t>(row / rows_per_post)];
+    }
+    float over_tee_m(const Ray& ray, int row) const {
+        const Post& post = post_of(ray, row);
+        const float from_middle = static_cast<float>(row % rows_per_post) - 0.5F * (rows_per_post - 1);
+        return post.over_tee_m + post.rise * from_middle * static_cast<float>(row_step_);
+    }
+    // The air around the shots of one ray.
+    struct Air {
+        bool differs;  // from that of the reference day
+        WindAngle wind;
+        double curl;                                // growth of a ball's direction off the aim
+        std::array<float, surface_count> more_run;  // rows, on fairway or what is then a share of it
+    };
+    Air air_around(const FanShots& shots, int ray) const;
+    // A ball of a pattern in the air over this hole; rows from the tee.
     struct Flying {
         int ray;
-        float row;      // where it comes down on ground as high as the tee, then where it lands; from the tee
-        float carry_m;  // on the reference day
-        WindAngle wind;
+        float flat_row;  // where it comes down on ground as high as the tee
+        float row;       // where it lands
+        float carry_m;   // on the reference day
+        float fall;      // rows of carry that a landing place a metre higher costs
     };
     Flying flown(const FanShots& shots, const FanShots::OnRay& group, std::uint32_t index, int aim_ray,
-                 const WindAngle& wind) const;
-    WindAngle wind_against(const FanShots& shots, int ray) const;
-    void land_on_slope(const FanShots& shots, Flying& ball);
-    // The row where a ball that lands after `lands_m` meets a canopy, if it does.
+                 const Air& air) const;
+    void land_on_slope(Flying& ball);
+    // The row where a ball meets a canopy, if it does.
     std::optional<int> met_canopy(const Ray& ray, const DayFlight& flight, const Flying& ball,
                                   const WindAngle& wind) const;
     struct Rest {
