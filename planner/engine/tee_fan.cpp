@@ -324,7 +324,7 @@ TeeFan::Rest TeeFan::rest_of(const FanShots& shots, const Ray& ray, const Flying
     const int rolled = static_cast<int>(ball.row + ray.phase + run);
     const int row = std::min(rolled, int{ray.cells[static_cast<std::size_t>(landing)].stop});
     if (aside == 0.0F || row < rolled) return {&ray, ball.ray, row, false};
-    const int turn = nearest_whole(turn_to(aside, ball.row + run + 1.0F) / angle_step_);
+    const int turn = nearest_whole(double{aside / (ball.row + run + 1.0F)} / angle_step_);
     if (turn == 0) return {&ray, ball.ray, row, false};
     const Ray& beside = ray_with(ball.ray + turn, ball.row + run);
     return {&beside, ball.ray + turn, row_index(beside, ball.row + run), false};

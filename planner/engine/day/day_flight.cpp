@@ -19,7 +19,6 @@ constexpr std::array wind_angles{0.0, 0.25 * std::numbers::pi, 0.5 * std::number
 constexpr std::array<double, wind_angles.size()> times_in_a_turn{1.0, 2.0, 2.0, 2.0, 1.0};
 constexpr double angles_in_a_turn = 8.0;
 
-constexpr double steepest_slope = 0.3;
 // Across which the drift of a running ball is measured.
 constexpr double cross_slope = 0.05;
 // Side spin by which growth of the curve is measured.
@@ -167,7 +166,7 @@ void DayFlight::learn_slopes(const ClubFlight& club, double run_scale) {
     const auto run = [&](const Slope& slope) { return run_out(impact, Firmness::ordinary, slope); };
     const double flat = run({}).along_m;
     for (std::size_t i = 0; i < slope_steps; ++i) {
-        const double rise = steepest_slope * (2.0 * static_cast<double>(i) / (slope_steps - 1) - 1.0);
+        const double rise = double{steepest_slope} * (2.0 * static_cast<double>(i) / (slope_steps - 1) - 1.0);
         on_slope_[i] = static_cast<float>(run_scale * (run({rise, 0.0}).along_m - flat));
     }
     sideways_per_slope_ = static_cast<float>(run_scale * run({0.0, cross_slope}).right_m / cross_slope);
@@ -228,13 +227,6 @@ float DayFlight::more_run(float carry_m, Surface surface, const WindAngle& wind)
     const auto s = static_cast<std::size_t>(surface);
     const auto run = [&](const Node& node) { return node.run0[s] + node.run1[s] * wind.cos1; };
     return run(at.below) + at.share * (run(at.above) - run(at.below));
-}
-
-float DayFlight::more_run_on_slope(float rise) const {
-    constexpr auto last = static_cast<float>(slope_steps - 1);
-    const float at = std::clamp((rise / static_cast<float>(steepest_slope) + 1.0F) * 0.5F * last, 0.0F, last);
-    const std::size_t below = std::min(static_cast<std::size_t>(at), slope_steps - 2);
-    return on_slope_[below] + (at - static_cast<float>(below)) * (on_slope_[below + 1] - on_slope_[below]);
 }
 
 float DayFlight::height(float at_m, float carry_m, float lands_m, const WindAngle& wind) const {

@@ -10,6 +10,7 @@
 // Metres, radians. Immutable; safe to read from several threads.
 #pragma once
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <memory>
@@ -77,7 +78,12 @@ class DayFlight {
     // What the day adds to the run on fairway, or to the run of which rough and greens take a share.
     float more_run(float carry_m, Surface surface, const WindAngle& wind) const;
     // The same by the rise of the ground in the direction of travel.
-    float more_run_on_slope(float rise) const;
+    float more_run_on_slope(float rise) const {
+        constexpr float half = 0.5F * (slope_steps - 1);
+        const float at = rise * (half / steepest_slope) + (half + 0.5F);
+        return on_slope_[static_cast<std::size_t>(
+            std::max(0.0F, std::min(at, static_cast<float>(slope_steps - 1))))];
+    }
     // How far to the side a running ball drifts per metre that the ground rises to the right: below 0.
     float sideways_per_slope() const { return sideways_per_slope_; }
 
@@ -121,7 +127,9 @@ class DayFlight {
         return 1.0F + height_air_ + height0_ * wind.squared + height1_ * wind.cos1;
     }
     float curl0_ = 0.0F, curl1_ = 0.0F;
-    static constexpr std::size_t slope_steps = 25;
+    // Flat in the middle.
+    static constexpr std::size_t slope_steps = 65;
+    static constexpr float steepest_slope = 0.3F;
     std::array<float, slope_steps> on_slope_{};
     float sideways_per_slope_ = 0.0F;
 };

@@ -110,28 +110,34 @@ void FlownBalls::land_on_slope(const PlayGrid& grid, const ShotInAir& shot, cons
                                std::size_t first, std::size_t count, float from_x, float from_y,
                                float height_m) {
     const UsualBallOfDay& usual = shot.option->of_day;
+    const DayFlight& flight = *shot.option->flight;
     const float most_x = static_cast<float>(grid.columns()) - 0.5F;
     const float most_y = static_cast<float>(grid.rows()) - 0.5F;
+    const auto cells_per_m = static_cast<float>(1.0 / grid.step_m());
     const float* fall = balls.fall.data() + first;
     const auto ground_at = [&](float x, float y) {
-        x = x < 0.0F ? 0.0F : x > most_x ? most_x : x;
-        y = y < 0.0F ? 0.0F : y > most_y ? most_y : y;
-        return grid.ground_at(x, y);
+        return grid.ground_at(std::max(0.0F, std::min(x, most_x)), std::max(0.0F, std::min(y, most_y)));
     };
-    Lengths more_run, asides;
+    Lengths way_x, way_y, level_x, level_y, more_run, asides;
     for (std::size_t i = 0; i < count; ++i) {
-        const float way_x = way_along_[i] * shot.sine + way_right_[i] * shot.cosine;
-        const float way_y = way_along_[i] * shot.cosine - way_right_[i] * shot.sine;
-        const float level_x = from_x + along_[i] * shot.sine + right_[i] * shot.cosine;
-        const float level_y = from_y + along_[i] * shot.cosine - right_[i] * shot.sine;
+        way_x[i] = way_along_[i] * shot.sine + way_right_[i] * shot.cosine;
+        way_y[i] = way_along_[i] * shot.cosine - way_right_[i] * shot.sine;
+        level_x[i] = from_x + along_[i] * shot.sine + right_[i] * shot.cosine;
+        level_y[i] = from_y + along_[i] * shot.cosine - right_[i] * shot.sine;
+    }
+    for (std::size_t i = 0; i < count; ++i) {
         const float per_m = fall[i] * shot.fall_factor;
-        // Towards ground that rises less steeply than the ball falls every look comes several times nearer.
-        const float at_first = (ground_at(level_x, level_y).height_m - height_m) * per_m;
-        const PlayGrid::Post landed = ground_at(level_x - at_first * way_x, level_y - at_first * way_y);
-        const float shorter = (landed.height_m - height_m) * per_m;
-        const float rise = landed.right * way_x + landed.along * way_y;
-        more_run[i] = usual.on_slope[static_cast<std::size_t>(UsualBallOfDay::slope_index(rise))];
-        asides[i] = (landed.right * way_y - landed.along * way_x) * usual.sideways;
+        PlayGrid::Post landed = ground_at(level_x[i], level_y[i]);
+        float shorter = (landed.height_m - height_m) * per_m;
+        // Towards ground that rises less steeply than the ball falls a second look comes several times
+        // nearer.
+        if (!balls.only_ranks) {
+            landed = ground_at(level_x[i] - shorter * way_x[i], level_y[i] - shorter * way_y[i]);
+            shorter = (landed.height_m - height_m) * per_m;
+        }
+        more_run[i] =
+            flight.more_run_on_slope(landed.right * way_x[i] + landed.along * way_y[i]) * cells_per_m;
+        asides[i] = (landed.right * way_y[i] - landed.along * way_x[i]) * usual.sideways;
         own_along_[i] = along_[i] - shorter * way_along_[i];
         own_right_[i] = right_[i] - shorter * way_right_[i];
     }

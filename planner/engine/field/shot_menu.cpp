@@ -157,8 +157,7 @@ UsualBallOfDay usual_of_day(const DayFlight& flight, double carry_m,
                          .fall1 = flight.fall(carry, tail) / flight.fall(carry, calm) - 1.0F,
                          .run0 = {},
                          .run1 = {},
-                         .sideways = flight.sideways_per_slope() / step,
-                         .on_slope = {}};
+                         .sideways = flight.sideways_per_slope() / step};
     for (std::size_t kind = 0; kind < run_kinds; ++kind) {
         const auto more = [&](const WindAngle& wind) {
             return run_shares[kind] * flight.more_run(carry, surface_of(static_cast<RunKind>(kind)), wind) /
@@ -166,11 +165,6 @@ UsualBallOfDay usual_of_day(const DayFlight& flight, double carry_m,
         };
         usual.run0[kind] = more(calm);
         usual.run1[kind] = more(tail) - more(calm);
-    }
-    for (int i = 0; i < UsualBallOfDay::slope_steps; ++i) {
-        const float rise = UsualBallOfDay::steepest *
-                           (static_cast<float>(i) / (0.5F * (UsualBallOfDay::slope_steps - 1)) - 1.0F);
-        usual.on_slope[static_cast<std::size_t>(i)] = flight.more_run_on_slope(rise) / step;
     }
     return usual;
 }
@@ -204,6 +198,7 @@ ShotOption option_of(const Swing& swing, const ShotPattern& pattern, Stance stan
         option.run_cells[kind] =
             static_cast<float>(pattern.run_m * run_share(lie, making.assumptions) / making.step_m);
     }
+    option.rough_set.only_ranks = true;
     option.of_day = usual_of_day(*flight, carry, option.run_shares, making.step_m);
     return option;
 }

@@ -34,6 +34,7 @@ struct BallSet {
     // the ball's own direction, see LandingShift; `curve` is its arc off the aim, for DayFlight::curl.
     std::vector<float> along0, along1, along2, right1, right2, curve;
     std::vector<float> fall;  // cells of carry that a landing place a metre higher costs
+    bool only_ranks = false;  // shots among each other: the ground is looked at once
     std::size_t size() const { return weight.size(); }
 };
 
@@ -48,15 +49,6 @@ struct UsualBallOfDay {
     float fall1;                              // the fall grows by fall1 cos1, as a share
     std::array<float, run_kinds> run0, run1;  // the run by run0 + run1 cos1
     float sideways;                           // of a run, per cell that the ground rises to the right
-    // What slopes add to the run on fairway, by the rise in the direction of travel.
-    static constexpr int slope_steps = 65;  // flat in the middle
-    static constexpr float steepest = 0.3F;
-    std::array<float, slope_steps> on_slope;
-    static int slope_index(float rise) {
-        constexpr float half = 0.5F * (slope_steps - 1);
-        const float at = (rise / steepest + 1.0F) * half + 0.5F;
-        return at < 0.0F ? 0 : at > slope_steps - 1.0F ? slope_steps - 1 : static_cast<int>(at);
-    }
 };
 
 struct ShotOption {
