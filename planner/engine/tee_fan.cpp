@@ -37,15 +37,6 @@ constexpr float same_height_m = 1.0F;
 // Trees that a map draws over the tee, or right before it, stand beside it.
 constexpr double tee_is_clear_m = 5.0;
 
-// The turn of a step to the right of one ahead, > 0. Three terms of the series are good to 1e-4 up to half a
-// radian; few balls drift further.
-double turn_to(float right, float ahead) {
-    if (!(std::abs(right) < 0.4F * ahead)) return std::atan2(double{right}, double{ahead});
-    const double slope = double{right / ahead};
-    const double square = slope * slope;
-    return slope * (1.0 - square * (1.0 / 3.0 - square / 5.0));
-}
-
 int nearest_whole(double value) {
     return static_cast<int>(value < 0.0 ? value - 0.5 : value + 0.5);
 }
@@ -249,27 +240,65 @@ TeeFan::Air TeeFan::air_around(const FanShots& shots, int ray) const {
     return air;
 }
 
-TeeFan::Flying TeeFan::flown(const FanShots& shots, const FanShots::OnRay& group, std::uint32_t index,
-                             int aim_ray, const Air& air) const {
-    const auto step = static_cast<float>(row_step_);
-    const float carry = shots.shots[index].row * step;
-    const DayFlight::Landing landing = shots.flight->landing(carry, gust_factor(shots.wind, index));
-    const float along = std::max(carry + landing.shift.along(air.wind), 0.0F);
-    const float right = landing.shift.right(air.wind);
-    const double turn = turn_to(right, std::max(along, step)) + group.ray * angle_step_ * air.curl;
-    const float row = std::sqrt(along * along + right * right) / step;
-    return {aim_ray + group.ray + nearest_whole(turn / angle_step_), row, row, carry,
-            landing.fall(air.wind) / step};
+TeeFan::FlightOverHole& TeeFan::over_hole(const FanShots& shots) {
+    const auto known = std::ranges::find(flights_, shots.flight, &FlightOverHole::flight);
+    if (known != flights_.end()) return *known;
+    flights_.push_back({shots.flight, std::vector<std::vector<Knot>>(static_cast<std::size_t>(rays_))});
+    return flights_.back();
 }
 
-// Down onto ground higher or lower than the tee, along the last part of its flight.
-void TeeFan::land_on_slope(Flying& ball) {
-    // Towards ground that rises less steeply than the ball falls every look comes several times nearer.
-    constexpr int looks = 2;
-    for (int look = 0; look < looks; ++look) {
-        const Ray& ray = ray_with(ball.ray, ball.row);
-        ball.row = std::max(0.0F, ball.flat_row - over_tee_m(ray, row_index(ray, ball.row)) * ball.fall);
+// The wind takes the ball off its ray; ground higher or lower than the tee then catches it sooner or later on
+// the last part of its flight.
+TeeFan::Knot TeeFan::knot_at(const FanShots& shots, int ray, float row, const Air& air, float gust) {
+    const auto step = static_cast<float>(row_step_);
+    const DayFlight::Landing landing = shots.flight->landing(row * step, gust);
+    Knot knot{0.0F, row, row};
+    if (air.differs) {
+        const float along = std::max(row * step + landing.shift.along(air.wind), 0.0F);
+        const float right = landing.shift.right(air.wind);
+        knot.turn = std::atan2(right, std::max(along, step)) / static_cast<float>(angle_step_);
+        knot.flat_row = std::sqrt(along * along + right * right) / step;
+        knot.row = knot.flat_row;
     }
+    if (day_.heights == nullptr) return knot;
+    // Towards ground that rises less steeply than the ball falls every look comes several times nearer.
+    constexpr int looks = 3;
+    const float fall = landing.fall(air.wind) / step;
+    for (int look = 0; look < looks; ++look) {
+        const Ray& under = ray_with(ray + nearest_whole(double{knot.turn}), knot.row);
+        knot.row = std::max(0.0F, knot.flat_row - over_tee_m(under, row_index(under, knot.row)) * fall);
+    }
+    return knot;
+}
+
+const std::vector<TeeFan::Knot>& TeeFan::knots_for(const FanShots& shots, FlightOverHole& over, int ray,
+                                                   const Air& air, float furthest_row) {
+    std::vector<Knot>& knots = over.rays[ray_slot(ray)];
+    const auto needed =
+        static_cast<std::size_t>(std::min(furthest_row, static_cast<float>(most_rows_))) / rows_per_knot + 2;
+    while (knots.size() < needed)
+        knots.push_back(knot_at(shots, ray, static_cast<float>(knots.size() * rows_per_knot), air, 1.0F));
+    return knots;
+}
+
+TeeFan::Flying TeeFan::flown(const std::vector<Knot>& knots, int ray, float row, float off_aim,
+                             const Air& air) const {
+    const float at = row / rows_per_knot;
+    const std::size_t before = std::min(static_cast<std::size_t>(at), knots.size() - 2);
+    const float share = at - static_cast<float>(before);
+    const Knot& a = knots[before];
+    const Knot& b = knots[before + 1];
+    const float turn = a.turn + share * (b.turn - a.turn) + off_aim * static_cast<float>(air.curl);
+    return {ray + nearest_whole(double{turn}), a.flat_row + share * (b.flat_row - a.flat_row),
+            a.row + share * (b.row - a.row), row * static_cast<float>(row_step_)};
+}
+
+TeeFan::Flying TeeFan::flown_alone(const FanShots& shots, int ray, std::uint32_t index, float off_aim,
+                                   const Air& air) {
+    const float row = shots.shots[index].row;
+    const Knot knot = knot_at(shots, ray, row, air, gust_factor(shots.wind, index));
+    const double turn = double{knot.turn} + double{off_aim} * air.curl;
+    return {ray + nearest_whole(turn), knot.flat_row, knot.row, row * static_cast<float>(row_step_)};
 }
 
 std::optional<int> TeeFan::met_canopy(const Ray& ray, const DayFlight& flight, const Flying& ball,
@@ -332,22 +361,27 @@ TeeFan::Rest TeeFan::rest_of(const FanShots& shots, const Ray& ray, const Flying
 
 template <class Visit>
 void TeeFan::for_each_landing(const FanShots& shots, int aim_ray, Visit&& visit) {
-    const bool sloped = shots.flight && day_.heights != nullptr;
+    const bool as_in_pattern = !shots.flight || (!shots.flight->differs() && day_.heights == nullptr);
+    const bool one_by_one = (shots.wind && shots.wind->gusts_mps) || shots.other_wind;
+    FlightOverHole* const over = as_in_pattern || one_by_one ? nullptr : &over_hole(shots);
     const auto step = static_cast<float>(row_step_);
     for (const FanShots::OnRay& group : shots.rays) {
         const int number = aim_ray + group.ray;
+        const auto off_aim = static_cast<float>(group.ray);
         const Air air = air_around(shots, number);
         // The shots of a group are in order of distance: the last may run furthest.
-        const Ray* ray = &ray_with(number, shots.shots[group.end - 1].row + shots.longest_run_rows);
+        const float furthest = shots.shots[group.end - 1].row;
+        const Ray* ray = as_in_pattern ? &ray_with(number, furthest + shots.longest_run_rows) : nullptr;
+        const std::vector<Knot>* const knots =
+            over != nullptr ? &knots_for(shots, *over, number, air, furthest) : nullptr;
         for (std::uint32_t i = group.first; i < group.end; ++i) {
             const float row = shots.shots[i].row;
-            Flying ball{number, row, row, row * step, 0.0F};
-            if (air.differs)
-                ball = flown(shots, group, i, aim_ray, air);
-            else if (sloped)
-                ball.fall = shots.flight->fall(ball.carry_m, air.wind) / step;
-            if (sloped) land_on_slope(ball);
-            if (air.differs || sloped) ray = &ray_with(ball.ray, ball.row + shots.longest_run_rows);
+            Flying ball{number, row, row, row * step};
+            if (!as_in_pattern) {
+                ball = knots != nullptr ? flown(*knots, number, row, off_aim, air)
+                                        : flown_alone(shots, number, i, off_aim, air);
+                ray = &ray_with(ball.ray, ball.row + shots.longest_run_rows);
+            }
             visit(shots.shots[i], ball, *ray, air);
         }
     }

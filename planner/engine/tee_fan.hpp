@@ -215,11 +215,26 @@ class TeeFan {
         float flat_row;  // where it comes down on ground as high as the tee
         float row;       // where it lands
         float carry_m;   // on the reference day
-        float fall;      // rows of carry that a landing place a metre higher costs
     };
-    Flying flown(const FanShots& shots, const FanShots::OnRay& group, std::uint32_t index, int aim_ray,
-                 const Air& air) const;
-    void land_on_slope(Flying& ball);
+    // Where the balls of one flight that would land along a ray on the reference day and level ground come
+    // down, at every rows_per_knot rows of that: what lies between is nearly straight.
+    static constexpr int rows_per_knot = 16;
+    struct Knot {
+        float turn;  // in rays
+        float flat_row;
+        float row;
+    };
+    struct FlightOverHole {
+        std::shared_ptr<const DayFlight> flight;
+        std::vector<std::vector<Knot>> rays;
+    };
+    FlightOverHole& over_hole(const FanShots& shots);
+    const std::vector<Knot>& knots_for(const FanShots& shots, FlightOverHole& over, int ray, const Air& air,
+                                       float furthest_row);
+    Knot knot_at(const FanShots& shots, int ray, float row, const Air& air, float gust);
+    Flying flown(const std::vector<Knot>& knots, int ray, float row, float off_aim, const Air& air) const;
+    // Of a ball in a wind of its own.
+    Flying flown_alone(const FanShots& shots, int ray, std::uint32_t index, float off_aim, const Air& air);
     // The row where a ball meets a canopy, if it does.
     std::optional<int> met_canopy(const Ray& ray, const DayFlight& flight, const Flying& ball,
                                   const WindAngle& wind) const;
@@ -256,6 +271,7 @@ class TeeFan {
     bool local_rule_e5_;
     double trees_lost_share_;
     std::vector<Ray> fan_;
+    std::vector<FlightOverHole> flights_;
 };
 
 }  // namespace landwidth

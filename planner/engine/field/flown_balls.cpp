@@ -8,6 +8,9 @@ namespace landwidth {
 
 namespace {
 
+// A ball that comes down along the ground itself still meets it somewhere.
+constexpr float least_meeting = 0.3F;
+
 constexpr double whole_turn = 2.0 * std::numbers::pi;
 
 struct Turn {
@@ -70,14 +73,17 @@ ShotInAir shot_in_air(const PlayGrid& grid, const ShotOption& option, int turn) 
 }
 
 void FlownBalls::fly(const PlayGrid& grid, const ShotInAir& shot, const BallSet& balls, std::size_t first,
-                     std::size_t count, float from_x, float from_y, float height_m) {
+                     std::size_t count, const FromPlace& from) {
     along_ = balls.along.data() + first;
     right_ = balls.right.data() + first;
     way_along_ = balls.way_along.data() + first;
     way_right_ = balls.way_right.data() + first;
-    is_sloped_ = grid.has_heights();
+    is_sloped_ = grid.has_heights() && !balls.only_ranks;
     if (shot.is_moved) move(shot, balls, first, count);
-    if (is_sloped_) land_on_slope(grid, shot, balls, first, count, from_x, from_y, height_m);
+    if (is_sloped_)
+        land_on_slope(grid, shot, balls, first, count, from);
+    else if (grid.has_heights())
+        land_as_the_usual(grid, shot, balls, first, count, from);
 }
 
 // Straight-line arithmetic over arrays, so that the compiler makes vector code of it.
@@ -106,38 +112,46 @@ void FlownBalls::move(const ShotInAir& shot, const BallSet& balls, std::size_t f
     way_right_ = own_way_right_.data();
 }
 
+// All by as much as the ground lies higher or lower where the usual ball comes down.
+void FlownBalls::land_as_the_usual(const PlayGrid& grid, const ShotInAir& shot, const BallSet& balls,
+                                   std::size_t first, std::size_t count, const FromPlace& from) {
+    const UsualBallOfDay& usual = shot.option->of_day;
+    const float ahead = usual.carry + (shot.is_moved ? usual.shift.along(shot.wind) : 0.0F);
+    const float rise_m =
+        grid.ground_kept_on(from.x + ahead * shot.sine, from.y + ahead * shot.cosine).height_m -
+        from.height_m;
+    const float* fall = balls.fall.data() + first;
+    for (std::size_t i = 0; i < count; ++i) {
+        const float shorter = rise_m * shot.fall_factor * fall[i];
+        own_along_[i] = along_[i] - shorter * way_along_[i];
+        own_right_[i] = right_[i] - shorter * way_right_[i];
+    }
+    along_ = own_along_.data();
+    right_ = own_right_.data();
+}
+
 void FlownBalls::land_on_slope(const PlayGrid& grid, const ShotInAir& shot, const BallSet& balls,
-                               std::size_t first, std::size_t count, float from_x, float from_y,
-                               float height_m) {
+                               std::size_t first, std::size_t count, const FromPlace& from) {
     const UsualBallOfDay& usual = shot.option->of_day;
     const DayFlight& flight = *shot.option->flight;
-    const float most_x = static_cast<float>(grid.columns()) - 0.5F;
-    const float most_y = static_cast<float>(grid.rows()) - 0.5F;
-    const auto cells_per_m = static_cast<float>(1.0 / grid.step_m());
+    const auto step = static_cast<float>(grid.step_m());
     const float* fall = balls.fall.data() + first;
-    const auto ground_at = [&](float x, float y) {
-        return grid.ground_at(std::max(0.0F, std::min(x, most_x)), std::max(0.0F, std::min(y, most_y)));
-    };
     Lengths way_x, way_y, level_x, level_y, more_run, asides;
     for (std::size_t i = 0; i < count; ++i) {
         way_x[i] = way_along_[i] * shot.sine + way_right_[i] * shot.cosine;
         way_y[i] = way_along_[i] * shot.cosine - way_right_[i] * shot.sine;
-        level_x[i] = from_x + along_[i] * shot.sine + right_[i] * shot.cosine;
-        level_y[i] = from_y + along_[i] * shot.cosine - right_[i] * shot.sine;
+        level_x[i] = from.x + along_[i] * shot.sine + right_[i] * shot.cosine;
+        level_y[i] = from.y + along_[i] * shot.cosine - right_[i] * shot.sine;
     }
     for (std::size_t i = 0; i < count; ++i) {
         const float per_m = fall[i] * shot.fall_factor;
-        PlayGrid::Post landed = ground_at(level_x[i], level_y[i]);
-        float shorter = (landed.height_m - height_m) * per_m;
-        // Towards ground that rises less steeply than the ball falls a second look comes several times
-        // nearer.
-        if (!balls.only_ranks) {
-            landed = ground_at(level_x[i] - shorter * way_x[i], level_y[i] - shorter * way_y[i]);
-            shorter = (landed.height_m - height_m) * per_m;
-        }
-        more_run[i] =
-            flight.more_run_on_slope(landed.right * way_x[i] + landed.along * way_y[i]) * cells_per_m;
-        asides[i] = (landed.right * way_y[i] - landed.along * way_x[i]) * usual.sideways;
+        const PlayGrid::Post under = grid.ground_kept_on(level_x[i], level_y[i]);
+        const float rise = under.right * way_x[i] + under.along * way_y[i];
+        // Where the end of the flight, straight, meets the plane of the ground there.
+        const float shorter =
+            (under.height_m - from.height_m) * per_m / std::max(1.0F + rise * step * per_m, least_meeting);
+        more_run[i] = flight.more_run_on_slope(rise) / step;
+        asides[i] = (under.right * way_y[i] - under.along * way_x[i]) * usual.sideways;
         own_along_[i] = along_[i] - shorter * way_along_[i];
         own_right_[i] = right_[i] - shorter * way_right_[i];
     }

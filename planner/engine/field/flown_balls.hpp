@@ -31,9 +31,13 @@ class FlownBalls {
   public:
     static constexpr std::size_t most = 64;
 
-    // From a place in coordinates of the grid, `height_m` high.
+    // In coordinates of the grid.
+    struct FromPlace {
+        float x, y;
+        float height_m;
+    };
     void fly(const PlayGrid& grid, const ShotInAir& shot, const BallSet& balls, std::size_t first,
-             std::size_t count, float from_x, float from_y, float height_m);
+             std::size_t count, const FromPlace& from);
 
     const float* along() const { return along_; }
     const float* right() const { return right_; }
@@ -52,7 +56,9 @@ class FlownBalls {
   private:
     void move(const ShotInAir& shot, const BallSet& balls, std::size_t first, std::size_t count);
     void land_on_slope(const PlayGrid& grid, const ShotInAir& shot, const BallSet& balls, std::size_t first,
-                       std::size_t count, float from_x, float from_y, float height_m);
+                       std::size_t count, const FromPlace& from);
+    void land_as_the_usual(const PlayGrid& grid, const ShotInAir& shot, const BallSet& balls,
+                           std::size_t first, std::size_t count, const FromPlace& from);
 
     using Lengths = std::array<float, most>;
     const float* along_ = nullptr;

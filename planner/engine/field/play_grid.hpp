@@ -10,6 +10,7 @@
 // stand that hide as much of the sky as a canopy of the usual height would.
 #pragma once
 
+#include <algorithm>
 #include <array>
 #include <cstdint>
 #include <optional>
@@ -81,6 +82,11 @@ class PlayGrid {
         const float along = y - (static_cast<float>(row * block_side) + to_middle);
         post.height_m += (right * post.right + along * post.along) * static_cast<float>(step_m_);
         return post;
+    }
+    // The same, a place off the grid taken to its edge.
+    Post ground_kept_on(float x, float y) const {
+        return ground_at(std::max(0.0F, std::min(x, static_cast<float>(columns_) - 0.5F)),
+                         std::max(0.0F, std::min(y, static_cast<float>(rows_) - 0.5F)));
     }
     // From where balls of a cell are hit: all cells of a block count as equally high.
     float height_of_block(int cell) const { return posts_[block_of(cell)].height_m; }

@@ -199,6 +199,7 @@ ShotOption option_of(const Swing& swing, const ShotPattern& pattern, Stance stan
             static_cast<float>(pattern.run_m * run_share(lie, making.assumptions) / making.step_m);
     }
     option.rough_set.only_ranks = true;
+    option.choice_set.only_ranks = true;
     option.of_day = usual_of_day(*flight, carry, option.run_shares, making.step_m);
     return option;
 }

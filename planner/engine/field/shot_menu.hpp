@@ -34,7 +34,8 @@ struct BallSet {
     // the ball's own direction, see LandingShift; `curve` is its arc off the aim, for DayFlight::curl.
     std::vector<float> along0, along1, along2, right1, right2, curve;
     std::vector<float> fall;  // cells of carry that a landing place a metre higher costs
-    bool only_ranks = false;  // shots among each other: the ground is looked at once
+    // Shots among each other: the ground is looked at once for all.
+    bool only_ranks = false;
     std::size_t size() const { return weight.size(); }
 };
 

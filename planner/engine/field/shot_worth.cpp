@@ -68,7 +68,7 @@ void ShotWorth::land(const ShotInAir& shot, const BallSet& balls, std::size_t fi
                      int cell, int turn, Batch& out) const {
     const float from_x = static_cast<float>(cell % grid_.columns()) + 0.5F;
     const float from_y = static_cast<float>(cell / grid_.columns()) + 0.5F;
-    out.flown.fly(grid_, shot, balls, first, count, from_x, from_y, height_of(cell));
+    out.flown.fly(grid_, shot, balls, first, count, {from_x, from_y, height_of(cell)});
     const float sine = shot.sine;
     const float cosine = shot.cosine;
     const float* along = out.flown.along();
@@ -170,8 +170,9 @@ void ShotWorth::land_block(const ShotInAir& shot, const BallSet& balls, std::siz
     const std::int32_t last_column = columns - block_side;
     const std::int32_t last_row = grid_.rows() - block_side;
     constexpr float to_middle = 0.5F * block_side;
-    out.flown.fly(grid_, shot, balls, first, count, static_cast<float>(first_column) + to_middle,
-                  static_cast<float>(first_row) + to_middle, height_of(first_cell));
+    out.flown.fly(grid_, shot, balls, first, count,
+                  {static_cast<float>(first_column) + to_middle, static_cast<float>(first_row) + to_middle,
+                   height_of(first_cell)});
     const float* along = out.flown.along();
     const float* right = out.flown.right();
     const float* way_along = out.flown.way_along();
