@@ -22,6 +22,8 @@ Firmness firmness_of(const std::string& word) {
 std::optional<double> gusts_of(const std::optional<std::string>& typed, const Wind& wind) {
     if (!typed) return std::nullopt;
     const double gusts_mps = typed_wind_speed_mps("--gusts", *typed);
+    if (wind.speed_mps == 0.0)
+        throw UsageError("--gusts " + *typed + ": still air has no gusts; give the mean wind with them");
     if (gusts_mps < wind.speed_mps) {
         throw UsageError(fmt::format(
             "--gusts {}: gusts reach at least the speed of the wind, {:.3g} mph; leave --gusts out for a "

@@ -94,7 +94,8 @@ TEST_CASE("the numbers of a hole stand in the contract's units", "[plan_json]") 
           Json{{"over", "driver"},
                {"landing_width_yd", 28.4},  // 26 m
                {"side_sd_yd", 22.0},        // 20.1 m
-               {"carry_yd", 200.1},         // 183 m
+               {"carry_yd", 200.1},
+               {"tail_wind_mph", nullptr},  // 183 m
                {"today", {{"landing_width_yd", 37.2}, {"side_sd_yd", 16.4}, {"carry_yd", 206.7}}}});
     const Json& choice = hole["choices"][0];
     CHECK(choice["standard_error"] == 0.001);
