@@ -47,26 +47,10 @@ const std::vector<LogUnit>& log_units() {
 
 std::optional<LogUnit> unit_written(std::string_view word) {
     constexpr std::array<std::pair<std::string_view, std::string_view>, 21> spellings{{
-        {"yds", "yd"},
-        {"yard", "yd"},
-        {"yards", "yd"},
-        {"metre", "m"},
-        {"metres", "m"},
-        {"meter", "m"},
-        {"meters", "m"},
-        {"mtr", "m"},
-        {"foot", "ft"},
-        {"feet", "ft"},
-        {"m/s", "mps"},
-        {"km/h", "kmh"},
-        {"kph", "kmh"},
-        {"kt", "kn"},
-        {"kts", "kn"},
-        {"knot", "kn"},
-        {"knots", "kn"},
-        {"degree", "deg"},
-        {"degrees", "deg"},
-        {"°", "deg"},
+        {"yds", "yd"},   {"yard", "yd"},  {"yards", "yd"},   {"metre", "m"},     {"metres", "m"},
+        {"meter", "m"},  {"meters", "m"}, {"mtr", "m"},      {"foot", "ft"},     {"feet", "ft"},
+        {"m/s", "mps"},  {"km/h", "kmh"}, {"kph", "kmh"},    {"kt", "kn"},       {"kts", "kn"},
+        {"knot", "kn"},  {"knots", "kn"}, {"degree", "deg"}, {"degrees", "deg"}, {"°", "deg"},
         {"mi/h", "mph"},
     }};
     std::string suffix = in_small_letters(word);

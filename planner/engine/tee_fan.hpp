@@ -201,6 +201,9 @@ class TeeFan {
         const float from_middle = static_cast<float>(row % rows_per_post) - 0.5F * (rows_per_post - 1);
         return post.over_tee_m + post.rise * from_middle * static_cast<float>(row_step_);
     }
+    static int nearest_whole(double value) {
+        return static_cast<int>(value < 0.0 ? value - 0.5 : value + 0.5);
+    }
     // The air around the shots of one ray.
     struct Air {
         bool differs;  // from that of the reference day
