@@ -24,9 +24,6 @@
 
 namespace landwidth {
 
-inline constexpr int travel_directions = 32;
-inline constexpr int turns_per_direction = turn_steps / travel_directions;
-
 // Cells are taken together in square blocks of this side; columns and rows of a grid are multiples of it.
 inline constexpr int block_side = 4;
 inline constexpr std::size_t block_cells = std::size_t{block_side} * block_side;

@@ -169,6 +169,15 @@ UsualBallOfDay usual_of_day(const DayFlight& flight, double carry_m,
     return usual;
 }
 
+int spread_of(std::initializer_list<const BallSet*> sets) {
+    int widest = 0;
+    for (const BallSet* set : sets)
+        for (const std::int16_t turn : set->turn)
+            widest = std::max(widest, std::abs(int{turn}));
+    // One more for a drift of the travel in wind, and for rounding.
+    return std::min(widest / turns_per_direction + 2, travel_directions / 2);
+}
+
 ShotOption option_of(const Swing& swing, const ShotPattern& pattern, Stance stance, const Making& making) {
     const double carry = pattern.usual.centre.carry_m;
     const auto& flight =
@@ -185,6 +194,7 @@ ShotOption option_of(const Swing& swing, const ShotPattern& pattern, Stance stan
                       .run_shares = {},
                       .stopped_late = low_cells(*flight, carry, making.step_m, true),
                       .stopped_early = 0,
+                      .spread_directions = 0,
                       .flight = flight,
                       .of_day = {},
                       .rough_set = balls(rough_log2_balls, rough_replicate),
@@ -198,6 +208,7 @@ ShotOption option_of(const Swing& swing, const ShotPattern& pattern, Stance stan
         option.run_cells[kind] =
             static_cast<float>(pattern.run_m * run_share(lie, making.assumptions) / making.step_m);
     }
+    option.spread_directions = spread_of({&option.rough_set, &option.choice_set, &option.value_set});
     option.rough_set.only_ranks = true;
     option.choice_set.only_ranks = true;
     option.of_day = usual_of_day(*flight, carry, option.run_shares, making.step_m);

@@ -18,6 +18,9 @@
 namespace landwidth {
 
 inline constexpr int turn_steps = 2048;
+// Travel over a grid is told apart in so many directions.
+inline constexpr int travel_directions = 32;
+inline constexpr int turns_per_direction = turn_steps / travel_directions;
 
 // How a landing ball runs on, by where it lands; see run_kind.
 enum class RunKind : std::uint8_t { none, mown, rough, green, trees };
@@ -63,6 +66,8 @@ struct ShotOption {
     // fewer ahead of where it is hit.
     unsigned stopped_late;
     unsigned stopped_early;
+    // No ball leaves further off the aim, in directions of travel of the grid.
+    int spread_directions;
     std::shared_ptr<const DayFlight> flight;
     UsualBallOfDay of_day;
     BallSet rough_set;   // ranks options and aims

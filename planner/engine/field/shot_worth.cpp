@@ -54,7 +54,7 @@ int ShotWorth::drop_cell(std::size_t drop) {
 }
 
 bool ShotWorth::woods_ahead(const ShotOption& option, int cell, int turn) const {
-    constexpr int spread = 3;
+    const int spread = option.spread_directions;
     const int aim = direction_of(turn);
     for (int aside = -spread; aside <= spread; ++aside) {
         const int direction = (aim + aside + travel_directions) % travel_directions;

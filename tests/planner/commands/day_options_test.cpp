@@ -27,7 +27,7 @@ TEST_CASE("no option is the reference day", "[day_options]") {
     CHECK(is_reference_day(typed("--wind 0mph@0")));
     CHECK(is_reference_day(typed("--fairway ordinary --altitude 0m")));
     CHECK_FALSE(is_reference_day(typed("--wind 1mph@0")));
-    CHECK_FALSE(is_reference_day(typed("--wind 0mph@0 --gusts 5mph")));
+    CHECK_THROWS_AS(typed("--wind 0mph@0 --gusts 5mph"), UsageError);
     CHECK_FALSE(is_reference_day(typed("--rough firm")));
     CHECK_FALSE(is_reference_day(typed("--humidity 1%")));
 }
