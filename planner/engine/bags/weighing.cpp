@@ -82,6 +82,9 @@ class Scales {
         Weighing result{};
         result.assumptions = request_.assumptions;
         result.conditions = request_.conditions;
+        result.has_heights =
+            std::ranges::any_of(holes_, [](const Hole* hole) { return hole->heights != nullptr; });
+        result.warnings = flights_->doubts();
         result.course_strokes = strokes_by_course();
         result.strokes = mean(result.course_strokes);
         const std::vector<std::vector<MissedClub>> missed = missed_clubs();
