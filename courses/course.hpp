@@ -1,11 +1,14 @@
 // A course and its holes, ready to be planned: everything in the plane of the hole.
 #pragma once
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
 
 #include "courses/finding.hpp"
+#include "geometry/canopy_raster.hpp"
+#include "geometry/height_raster.hpp"
 #include "geometry/lie_partition.hpp"
 #include "geometry/line_of_play.hpp"
 #include "geometry/plane_frame.hpp"
@@ -34,6 +37,11 @@ struct Hole {
     LineOfPlay line;   // from the tee played to the pin
     LiePartition lies;
     std::vector<Surrounding> surroundings;
+    // How high trees and buildings stand.
+    CanopyRaster canopy = {};
+    // Heights of the ground over the extent of the lies, metres above any one level; null where no raster of
+    // them was given: the hole counts as flat.
+    std::shared_ptr<const HeightRaster> heights = {};
 };
 
 struct Course {

@@ -13,6 +13,9 @@ namespace landwidth {
 
 namespace {
 
+// Finer than the outline of a wood is known.
+constexpr double canopy_cell_m = 1.0;
+
 // The line as drawn in the plane, its end moved to the pin. Corners inside the green are dropped: from there
 // one putts.
 std::vector<Point> vertices_to_pin(const std::vector<Point>& drawn, Point pin, const Region& green) {
@@ -94,6 +97,8 @@ std::optional<Hole> assemble_hole(HoleDraft& draft, const CourseContext& course)
         ground.layers.push_back({Lie::out_of_bounds, std::move(out)});
     add_other_holes(draft, course, drawing, extent, degrees, ground.surroundings);
 
+    LiePartition lies(extent, ground.layers, bounds.in_bounds);
+    CanopyRaster canopy(lies, ground.tall, assumptions.tree_height_m, canopy_cell_m);
     return Hole{.ref = draft.ref,
                 .name = draft.feature->tag("name"),
                 .feature = draft.feature->label(),
@@ -103,8 +108,9 @@ std::optional<Hole> assemble_hole(HoleDraft& draft, const CourseContext& course)
                 .tee = tee.name,
                 .frame = frame,
                 .line = std::move(line),
-                .lies = LiePartition(extent, ground.layers, bounds.in_bounds),
-                .surroundings = std::move(ground.surroundings)};
+                .lies = std::move(lies),
+                .surroundings = std::move(ground.surroundings),
+                .canopy = std::move(canopy)};
 }
 
 }  // namespace landwidth

@@ -57,11 +57,11 @@ class GroundOfHole {
             case Role::coastline:
                 return take_coastline(feature);
             case Role::trees:
-                return add(Lie::trees, drawing_.area(feature));
+                return add_tall(feature, role, drawing_.area(feature));
             case Role::tree:
                 return take_tree(feature);
             case Role::tree_row:
-                return add_around(Lie::trees, feature, assumptions_.tree_radius_m);
+                return add_tall(feature, role, around(feature, assumptions_.tree_radius_m));
             case Role::heath:
                 return take_heath(feature);
             case Role::out_of_bounds:
@@ -80,6 +80,26 @@ class GroundOfHole {
 
     void add(Lie lie, Region region) {
         if (!region.empty()) ground_.layers.push_back({lie, std::move(region)});
+    }
+
+    // Trees of every kind: a lie, and something that stands on it.
+    void add_tall(const MapFeature& feature, Role role, Region region) {
+        if (region.empty()) return;
+        ground_.tall.push_back({region, height_of(feature, role), true});
+        add(Lie::trees, std::move(region));
+    }
+
+    double height_of(const MapFeature& feature, Role role) {
+        const TaggedHeight tagged = tagged_height(role, feature.tags, assumptions_);
+        if (tagged.metres) return *tagged.metres;
+        const double assumed = assumed_height(role, feature.tags, assumptions_);
+        if (!tagged.unreadable.empty()) {
+            note(Severity::note, "height-assumed", feature,
+                 tag_words(feature.tags) + " has " + tagged.unreadable +
+                     ", which cannot be read as its height; it is taken for " + metres(assumed) + " high",
+                 "set height in metres");
+        }
+        return assumed;
     }
 
     void note(Severity severity, const char* code, const MapFeature& feature, std::string message,
@@ -132,7 +152,7 @@ class GroundOfHole {
         const std::optional<double> diameter = length_in_metres(crown);
         const double radius = diameter ? 0.5 * *diameter : assumptions_.tree_radius_m;
         if (const auto* point = std::get_if<LonLat>(&feature.shape))
-            add(Lie::trees, Region::disc(drawing_.frame().to_plane(*point), radius));
+            add_tall(feature, Role::tree, Region::disc(drawing_.frame().to_plane(*point), radius));
     }
 
     void take_water(const MapFeature& feature, Lie lie) {
@@ -200,6 +220,8 @@ class GroundOfHole {
         if (bounds.min.x > extent_.max.x || bounds.max.x < extent_.min.x || bounds.min.y > extent_.max.y ||
             bounds.max.y < extent_.min.y)
             return;
+        if (kind == Surrounding::Kind::building)
+            ground_.tall.push_back({region, height_of(feature, Role::building), false});
         const std::string& name = feature.tag("name");
         ground_.surroundings.push_back({kind, std::move(region), name.empty() ? feature.tag("ref") : name});
     }

@@ -3,8 +3,9 @@
 // Rules: the hole's own green is the green, every other green fairway; golf=tee is teeing area whichever hole
 // it is for; natural=sand without a golf tag is a bunker, water without one a red penalty area (notes);
 // scrub, woods, single trees and rows of trees are trees; heath and wetland are rough (a note). Watercourses
-// are as wide as tagged, else as assumed (a note); what runs under ground is left out (a note). Coastlines do
-// not tell where the sea is: not used (a warning).
+// are as wide as tagged, else as assumed (a note); what runs under ground is left out (a note). Trees and
+// buildings are as high as tagged, else as assumed (a note where a height cannot be read). Coastlines do not
+// tell where the sea is: not used (a warning).
 #pragma once
 
 #include <vector>
@@ -19,6 +20,8 @@ namespace landwidth {
 struct HoleGround {
     std::vector<LieLayer> layers;
     std::vector<Surrounding> surroundings;
+    // Trees and buildings, as high as tagged, else as assumed.
+    std::vector<TallGround> tall;
     std::vector<const MapFeature*> out_of_bounds_marks;
 };
 

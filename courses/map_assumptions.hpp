@@ -11,6 +11,12 @@ struct MapAssumptions {
     double river_width_m;
     // Ground under a single tree, and half the width of a row of trees, metres.
     double tree_radius_m;
+    // How high trees, scrub and buildings without a height stand over the ground, and a storey of a building,
+    // metres.
+    double tree_height_m;
+    double scrub_height_m;
+    double building_height_m;
+    double storey_height_m;
     // Out of bounds beyond a line reaches this far, metres.
     double out_of_bounds_depth_m;
     // How far from the line of play ground counts as ground of the hole, metres.

@@ -89,6 +89,8 @@ std::string tag_key(std::string_view field, std::string_view value) {
                              kind == "regulation" || whole_number_in(kind).has_value();
         return is_kind || plain == "golf:course" ? "golf:course" : "golf:course:name";
     }
+    if (plain == "building:levels" || plain == "building:l") return "building:levels";
+    if (plain == "building:height" || plain == "building:h") return "building:height";
     if (plain == "intermitte") return "intermittent";
     if (plain == "diameter:c") return "diameter_crown";
     if (plain == "penalty:ar") return "penalty_area";

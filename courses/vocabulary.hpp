@@ -74,4 +74,16 @@ std::optional<double> length_in_metres(const std::string& text);
 // drain with ditch, canal with river, anything else with stream.
 double assumed_width(const Tags& tags, const MapAssumptions& assumptions);
 
+// How high a wood, scrub, tree, row of trees or building stands over the ground, metres: `height`,
+// `building:height` or `est_height` ("12", "12 m", "40 ft", "40'"), else the storeys of a building
+// (`building:levels`). Absent where the map does not say; `unreadable` then holds the tag, if any, that says
+// nothing of use.
+struct TaggedHeight {
+    std::optional<double> metres;
+    std::string unreadable;
+};
+TaggedHeight tagged_height(Role role, const Tags& tags, const MapAssumptions& assumptions);
+// The height where the map does not say: of a building, of scrub, else of trees.
+double assumed_height(Role role, const Tags& tags, const MapAssumptions& assumptions);
+
 }  // namespace landwidth

@@ -32,6 +32,7 @@ class OsmMap:
         w = 1 - e2 * math.sin(lat) ** 2
         self._per_lat = math.radians(6378137.0 * (1 - e2) / w ** 1.5)
         self._per_lon = math.radians(6378137.0 / math.sqrt(w) * math.cos(lat))
+        self.metres_per_degree = (self._per_lon, self._per_lat)
         self._nodes: list[tuple[int, str, str, dict]] = []
         self._ways: list[tuple[int, list[int], dict]] = []
         self._relations: list[tuple[int, list[tuple[int, str]], dict]] = []
@@ -179,15 +180,15 @@ def add_water(osm: OsmMap) -> None:
 def add_land(osm: OsmMap) -> None:
     osm.multipolygon(ragged("Charcoal Wood", smooth(plan.CHARCOAL_WOOD, closed=True), 3.5),
                      ragged("clearing", smooth(plan.CHARCOAL_CLEARING, closed=True), 1.5),
-                     {"natural": "wood", "name": "Charcoal Wood"})
+                     {"natural": "wood", "name": "Charcoal Wood", "height": 16})
     for i, (name, points) in enumerate(plan.WOODS):
         osm.polygon(ragged(f"wood {i}", smooth(points, closed=True), 2.5),
-                    {"natural": "wood", **({"name": name} if name else {})})
+                    {"natural": "wood", **({"name": name, "height": 14} if name else {})})
     for i, points in enumerate(plan.SCRUB):
         osm.polygon(ragged(f"scrub {i}", smooth(points, closed=True), 2.0), {"natural": "scrub"})
     for points in plan.DEEP_ROUGH:
         osm.polygon(smooth(points, closed=True), {"golf": "rough"})
-    osm.line(plan.TREE_ROW, {"natural": "tree_row"})
+    osm.line(plan.TREE_ROW, {"natural": "tree_row", "height": 11})
 
 
 def add_surroundings(osm: OsmMap) -> None:
@@ -198,7 +199,9 @@ def add_surroundings(osm: OsmMap) -> None:
     for kind, name, points in plan.ROADS:
         osm.line(smooth(points, closed=False, step=25), {"highway": kind, **({"name": name} if name else {})})
     for kind, centre, length, width, heading in plan.BUILDINGS:
-        tags = {"building": "yes", "golf": "clubhouse"} if kind == "clubhouse" else {"building": kind}
+        tags = {"building": "yes", "golf": "clubhouse", "height": 9} if kind == "clubhouse" else {"building": kind}
+        if kind == "house":
+            tags["building:levels"] = 2
         osm.polygon(rectangle(centre, length, width, math.radians(heading)), tags)
 
 

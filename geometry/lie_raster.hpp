@@ -27,6 +27,8 @@ class LieRaster {
         return cells_[static_cast<std::size_t>(row) * static_cast<std::size_t>(columns_) +
                       static_cast<std::size_t>(column)];
     }
+    // The lie of a cell, counted row by row from the corner of least x and y.
+    Lie cell(std::size_t index) const { return cells_[index]; }
     double step_m() const { return 1.0 / cells_per_m_; }
     int columns() const { return columns_; }
     int rows() const { return rows_; }

@@ -30,6 +30,7 @@ constexpr double to_yards(double metres) {
 // A direction on the ground, radians clockwise from true north, any turn (not normalised).
 struct Bearing {
     double radians = 0.0;
+    friend constexpr bool operator==(const Bearing&, const Bearing&) = default;
     static constexpr Bearing from_degrees(double degrees) { return {degrees * radians_per_degree}; }
     // In [0, 360).
     double degrees() const;

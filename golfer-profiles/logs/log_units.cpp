@@ -38,6 +38,7 @@ const std::vector<LogUnit>& log_units() {
         {"mph", Measure::speed, metres_per_second_per_mph},
         {"mps", Measure::speed, 1.0},
         {"kmh", Measure::speed, 1.0 / 3.6},
+        {"kn", Measure::speed, 1852.0 / 3600.0},
         {"deg", Measure::angle, radians_per_degree},
         {"rpm", Measure::spin, radians_per_second_per_rpm},
     };
@@ -45,23 +46,11 @@ const std::vector<LogUnit>& log_units() {
 }
 
 std::optional<LogUnit> unit_written(std::string_view word) {
-    constexpr std::array<std::pair<std::string_view, std::string_view>, 17> spellings{{
-        {"yds", "yd"},
-        {"yard", "yd"},
-        {"yards", "yd"},
-        {"metre", "m"},
-        {"metres", "m"},
-        {"meter", "m"},
-        {"meters", "m"},
-        {"mtr", "m"},
-        {"foot", "ft"},
-        {"feet", "ft"},
-        {"m/s", "mps"},
-        {"km/h", "kmh"},
-        {"kph", "kmh"},
-        {"degree", "deg"},
-        {"degrees", "deg"},
-        {"°", "deg"},
+    constexpr std::array<std::pair<std::string_view, std::string_view>, 21> spellings{{
+        {"yds", "yd"},   {"yard", "yd"},  {"yards", "yd"},   {"metre", "m"},     {"metres", "m"},
+        {"meter", "m"},  {"meters", "m"}, {"mtr", "m"},      {"foot", "ft"},     {"feet", "ft"},
+        {"m/s", "mps"},  {"km/h", "kmh"}, {"kph", "kmh"},    {"kt", "kn"},       {"kts", "kn"},
+        {"knot", "kn"},  {"knots", "kn"}, {"degree", "deg"}, {"degrees", "deg"}, {"°", "deg"},
         {"mi/h", "mph"},
     }};
     std::string suffix = in_small_letters(word);

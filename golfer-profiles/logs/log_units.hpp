@@ -1,4 +1,5 @@
-// The units a shot log may be written in, in its headings (carry_yd) and in its cells (212 m).
+// The units a shot log may be written in, in its headings (carry_yd) and in its cells (212 m); lengths and
+// speeds on the command line are read by them too.
 #pragma once
 
 #include <optional>
@@ -22,7 +23,7 @@ struct LogUnit {
 // "a length", "a speed", ...
 std::string_view measure_words(Measure measure);
 
-// yd, m and ft; mph, mps and kmh; deg; rpm.
+// yd, m and ft; mph, mps, kmh and kn; deg; rpm.
 const std::vector<LogUnit>& log_units();
 
 // As people write it in a cell, in any case: "yd", "yards", "m/s", "km/h", "°".

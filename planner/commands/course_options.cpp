@@ -6,6 +6,7 @@
 #include <charconv>
 
 #include "courses/course_assembly.hpp"
+#include "courses/ground_heights.hpp"
 #include "geometry/error.hpp"
 
 namespace landwidth {
@@ -65,11 +66,16 @@ void CourseOptions::setup_choice(CLI::App& app) {
     app.add_option("--tee", tee_, "tee to play from, e.g. white (default: where the hole's line starts)")
         ->type_name("NAME");
     app.add_option("--holes", holes_, "only these holes, e.g. 1-9,12")->type_name("REFS");
+    app.add_option("--ground", ground_,
+                   "heights of the ground: any raster GDAL reads, in metres or feet (default: flat)")
+        ->type_name("FILE");
 }
 
 Course CourseOptions::read(const std::filesystem::path& file, const MapAssumptions& assumptions) const {
     const std::vector<std::string> refs = hole_refs(holes_);
-    return assemble_course(read_map(file), {names_, tee_, refs}, assumptions);
+    Course course = assemble_course(read_map(file), {names_, tee_, refs}, assumptions);
+    if (!ground_.empty()) lay_ground_heights(course, ground_);
+    return course;
 }
 
 }  // namespace landwidth

@@ -1,4 +1,5 @@
-// The options of every command that reads a course: the file, which course on it, which tee, which holes.
+// The options of every command that reads a course: the file, which course on it, which tee, which holes,
+// how high its ground lies.
 #pragma once
 
 #include <CLI/App.hpp>
@@ -16,8 +17,8 @@ class CourseOptions {
     void setup(CLI::App& app);
     // The same without the file, for a command that takes several.
     void setup_choice(CLI::App& app);
-    // Reads the map and puts the course together. Holes that cannot be planned are left out; see
-    // Course::findings.
+    // Reads the map, puts the course together and lays the heights of the ground, if any, under it. Holes
+    // that cannot be planned are left out; see Course::findings.
     Course read(const MapAssumptions& assumptions) const { return read(file_, assumptions); }
     Course read(const std::filesystem::path& file, const MapAssumptions& assumptions) const;
 
@@ -30,6 +31,7 @@ class CourseOptions {
     std::vector<std::string> names_;
     std::string tee_;
     std::string holes_;
+    std::filesystem::path ground_;  // empty: flat
 };
 
 // "1-3,7,12b": refs, ranges of numbers written out. Throws UsageError.

@@ -35,6 +35,7 @@ void WeighCommand::setup(CLI::App& app) {
                    "Model Local Rule in force: E-5 (out of bounds and lost balls)")
         ->type_name("RULE")
         ->check(CLI::IsMember({"E-5"}, CLI::ignore_case).description(""));
+    day_.setup(app);
     app.add_option("--assume", assumed_, "override a modelling assumption, e.g. weigh_draws=400; repeatable")
         ->type_name("NAME=VALUE")
         ->allow_extra_args(false);
@@ -59,6 +60,7 @@ int WeighCommand::run(std::ostream& out, std::ostream& err) {
     for (const std::string& text : assumed_)
         override_assumption(request.assumptions, text);
     request.local_rule_e5 = !local_rule_.empty();
+    request.conditions = day_.conditions();
     if (files_.size() < 2) throw UsageError("weigh needs the map of a COURSE and a PROFILE");
     const ProfileReading profile = read_profile(files_.back());
     ChangesToWeigh asked = changes_to_weigh(profile.golfer, {added_, dropped_, replaced_});

@@ -6,6 +6,7 @@
 
 #include "planner/commands/command.hpp"
 #include "planner/commands/course_options.hpp"
+#include "planner/commands/day_options.hpp"
 #include "planner/commands/output_options.hpp"
 #include "planner/engine/assumptions.hpp"
 #include "planner/engine/bags/bag_change.hpp"
@@ -21,6 +22,7 @@ class WeighCommand : public Command {
     std::vector<Course> read_courses(const Assumptions& assumptions) const;
 
     CourseOptions course_;
+    DayOptions day_;
     OutputOptions output_;
     std::vector<std::string> files_;  // the courses, then the profile
     std::vector<std::string> added_;

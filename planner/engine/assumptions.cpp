@@ -20,6 +20,9 @@ constexpr ConstantUnit handicap{"handicap", 1.0};
 constexpr ConstantUnit factor{"factor", 1.0};
 constexpr ConstantUnit count{"count", 1.0};
 
+// What coarser cells are larger by.
+constexpr double coarser_cells = 2.0;
+
 using Constant = NamedConstant<Assumptions>;
 
 constexpr std::string_view assumption = "assumption";
@@ -46,6 +49,14 @@ const std::array constants{
              "width of a river or canal drawn as a line without a width", assumption},
     Constant{"tree_radius", 4.0, m, 0.1, 30.0, IN(map, tree_radius_m),
              "ground under a single tree, and half the width of a row of trees", assumption},
+    Constant{"tree_height", 12.0, m, 1.0, 60.0, IN(map, tree_height_m),
+             "height of trees and woods without a height on the map", assumption},
+    Constant{"scrub_height", 3.0, m, 0.5, 20.0, IN(map, scrub_height_m),
+             "height of scrub without a height on the map", assumption},
+    Constant{"building_height", 6.0, m, 2.0, 200.0, IN(map, building_height_m),
+             "height of a building without a height or storeys on the map", assumption},
+    Constant{"storey_height", 3.0, m, 2.0, 6.0, IN(map, storey_height_m),
+             "height of one storey of a building", assumption},
     Constant{"out_of_bounds_depth", 150.0, yd, 1.0, 1000.0, IN(map, out_of_bounds_depth_m),
              "how far the ground beyond an out-of-bounds line is taken to be out", assumption},
     Constant{"hole_margin", 200.0, yd, 50.0, 1000.0, IN(map, hole_margin_m),
@@ -141,11 +152,8 @@ const std::array constants{
              "how much wider a punch out of trees is than the club's pattern", lie_source},
     Constant{"recovery_stuck_share", 0.30, share, 0.0, 0.9, IN(engine, recovery_stuck_share),
              "share of punches out of trees that hit timber and stay", lie_source},
-    Constant{"low_flight_share", 0.15, share, 0.0, 0.5, IN(engine, low_flight_share),
-             "first and last share of its carry in which a ball is low enough for woods to stop it",
-             assumption},
-    Constant{"trees_stop_share", 0.5, share, 0.0, 1.0, IN(engine, trees_stop_share),
-             "share of low balls that woods on their way stop", assumption},
+    Constant{"curve_share", 0.5, share, 0.0, 1.0, IN(engine, curve_share),
+             "share of a ball's side offset that is curve and not direction", assumption},
 
     Constant{"preset_worth_shots", 10.0, count, 4.0, 1000.0, IN(engine, prior.worth_shots),
              "how many recorded shots the spread and the mishits of a preset pattern are taken to be worth",
@@ -190,9 +198,13 @@ Assumptions default_assumptions() {
 }
 
 Assumptions with_coarser_fan(Assumptions assumptions) {
-    constexpr double cells_as_large = 2.0;
-    assumptions.engine.fan_ray_step_m *= cells_as_large;
-    assumptions.engine.fan_angle_step_rad *= cells_as_large;
+    assumptions.engine.fan_ray_step_m *= coarser_cells;
+    assumptions.engine.fan_angle_step_rad *= coarser_cells;
+    return assumptions;
+}
+
+Assumptions with_coarser_field(Assumptions assumptions) {
+    assumptions.engine.field_step_m *= coarser_cells;
     return assumptions;
 }
 

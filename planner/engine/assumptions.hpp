@@ -25,6 +25,9 @@ Assumptions default_assumptions();
 // 0.0007 on average.
 Assumptions with_coarser_fan(Assumptions assumptions);
 
+// For what solves the holes many times over (the wind card): cells of the golfer's own field twice as large.
+Assumptions with_coarser_field(Assumptions assumptions);
+
 // In the order of assumptions.cpp.
 std::vector<AssumptionEntry> list_assumptions(const Assumptions& assumptions);
 

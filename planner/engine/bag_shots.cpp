@@ -20,21 +20,25 @@ constexpr int replicate_log2_points = 12;
 constexpr std::uint64_t replicate_count = 8;
 constexpr int draw_log2_points = 8;
 
-ClubShots club_shots(const Golfer& golfer, std::size_t club, const EngineAssumptions& a, int draws) {
-    const ShotPattern& pattern = *golfer.clubs[club].pattern;
-    ClubShots shots{
-        club, fan_shots(pattern, coarse_log2_points, 0, a), fan_shots(pattern, fine_log2_points, 0, a),
-        {},   fan_shots(pattern, draw_log2_points, 0, a),   {}};
+ClubShots club_shots(const Golfer& golfer, std::size_t club, const BagFlights& flights,
+                     const EngineAssumptions& a, int draws) {
+    const ShotPattern& own = *golfer.clubs[club].pattern;
+    const auto shots_of = [&](const ShotPattern& pattern, int log2_points, std::uint64_t replicate) {
+        return fan_shots(pattern, log2_points, replicate, a, flights.full(club), flights.day().wind);
+    };
+    ClubShots shots{club, shots_of(own, coarse_log2_points, 0), shots_of(own, fine_log2_points, 0),
+                    {},   shots_of(own, draw_log2_points, 0),   {}};
     for (std::uint64_t replicate = 1; replicate <= replicate_count; ++replicate)
-        shots.replicates.push_back(fan_shots(pattern, replicate_log2_points, replicate, a));
+        shots.replicates.push_back(shots_of(own, replicate_log2_points, replicate));
     for (const ShotPattern& drawn : drawn_patterns(golfer.clubs[club], a.prior, club, draws))
-        shots.draws.push_back(fan_shots(drawn, draw_log2_points, 0, a));
+        shots.draws.push_back(shots_of(drawn, draw_log2_points, 0));
     return shots;
 }
 
 }  // namespace
 
-BagShots bag_shots(const Golfer& golfer, const EngineAssumptions& assumptions, int draws) {
+BagShots bag_shots(const Golfer& golfer, const BagFlights& flights, const EngineAssumptions& assumptions,
+                   int draws) {
     BagShots bag;
     std::vector<std::size_t> clubs;
     for (std::size_t club = 0; club < golfer.clubs.size(); ++club)
@@ -44,7 +48,7 @@ BagShots bag_shots(const Golfer& golfer, const EngineAssumptions& assumptions, i
                          "no club but the putter has a shot pattern; give at least one a pattern");
     bag.clubs.resize(clubs.size());
     tbb::parallel_for(std::size_t{0}, clubs.size(), [&](std::size_t i) {
-        bag.clubs[i] = club_shots(golfer, clubs[i], assumptions, draws);
+        bag.clubs[i] = club_shots(golfer, clubs[i], flights, assumptions, draws);
     });
     return bag;
 }

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "golfer-profiles/profile.hpp"
+#include "planner/engine/day/bag_flights.hpp"
 #include "planner/engine/tee_fan.hpp"
 
 namespace landwidth {
@@ -23,6 +24,7 @@ struct BagShots {
 };
 
 // With so many draws of every pattern. Throws InputError when no club but the putter has a pattern.
-BagShots bag_shots(const Golfer& golfer, const EngineAssumptions& assumptions, int draws);
+BagShots bag_shots(const Golfer& golfer, const BagFlights& flights, const EngineAssumptions& assumptions,
+                   int draws);
 
 }  // namespace landwidth

@@ -22,6 +22,8 @@ constexpr double carry_reach = 0.15;
 constexpr double carry_step = 0.01;
 constexpr double edge_reach_m = Yards{15.0}.metres();
 constexpr double edge_step_m = Yards{1.0}.metres();
+constexpr double most_wind_mps = 30.0 * metres_per_second_per_mph;
+constexpr double wind_step_mps = 2.0 * metres_per_second_per_mph;
 
 // One club's aims around today's, from left to right.
 using Aims = std::vector<Outcome>;
@@ -101,8 +103,8 @@ class Trials {
           best_(best),
           next_(next),
           margin_(margin),
-          best_shots_(shots_of(best.pattern)),
-          next_shots_(shots_of(next.pattern)),
+          best_shots_(shots_of(best, best.pattern)),
+          next_shots_(shots_of(next, next.pattern)),
           next_aims_(aims(next, next_shots_)) {
         bias_ = margin - margin_between(aims(best, best_shots_), next_aims_, study.replay_cost());
     }
@@ -111,7 +113,7 @@ class Trials {
                                const Reach& reach) {
         return flip_of(
             [&](double move) {
-                return margin_between(aims(best_, shots_of(best_pattern_at(move))), next_aims_,
+                return margin_between(aims(best_, shots_of(best_, best_pattern_at(move))), next_aims_,
                                       study_.replay_cost());
             },
             reach);
@@ -133,9 +135,27 @@ class Trials {
             reach);
     }
 
+    // A wind with the best club's aim, m/s.
+    std::optional<double> flip_of_wind(const Reach& reach) {
+        const double with_it = study_.fan().bearing_of(best_.ray);
+        const auto in_wind = [&](const Rival& rival, double speed_mps) {
+            FanShots shots = fan_shots(rival.pattern, trial_log2_points, 0, study_.assumptions(),
+                                       study_.flights().in_trial_wind(rival.club));
+            shots.other_wind = {with_it, speed_mps / BagFlights::trial_wind_mps};
+            return aims(rival, shots);
+        };
+        return flip_of(
+            [&](double speed_mps) {
+                return margin_between(in_wind(best_, speed_mps), in_wind(next_, speed_mps),
+                                      study_.replay_cost());
+            },
+            reach);
+    }
+
   private:
-    FanShots shots_of(const ShotPattern& pattern) const {
-        return fan_shots(pattern, trial_log2_points, 0, study_.assumptions());
+    FanShots shots_of(const Rival& rival, const ShotPattern& pattern) const {
+        return fan_shots(pattern, trial_log2_points, 0, study_.assumptions(),
+                         study_.flights().full(rival.club), study_.flights().day().wind);
     }
 
     template <class OutcomeAt>
@@ -174,7 +194,7 @@ BreakEvens find_break_evens(HoleStudy& study, const Rival& best, const Rival& ne
                             const std::optional<FairwayCut>& landing) {
     Trials trials(study, best, next, margin);
     const Spread& usual = best.pattern.usual;
-    BreakEvens found{std::nullopt, {usual.side_sd_m, {}}, {usual.centre.carry_m, {}}};
+    BreakEvens found{std::nullopt, {usual.side_sd_m, {}}, {usual.centre.carry_m, {}}, {}};
     const auto side = trials.flip(
         [&](double log_factor) { return with_side_spread(best.pattern, std::exp(log_factor)); },
         {std::log(narrowest_side_factor), std::log(widest_side_factor), std::log(side_factor_step)});
@@ -182,6 +202,8 @@ BreakEvens find_break_evens(HoleStudy& study, const Rival& best, const Rival& ne
     const auto carry = trials.flip([&](double change) { return with_carry(best.pattern, 1.0 + change); },
                                    {-carry_reach, carry_reach, carry_step});
     if (carry) found.carry.flips_at_m = usual.centre.carry_m * (1.0 + *carry);
+    if (!study.day().wind_to)
+        found.wind = WindBreakEven{trials.flip_of_wind({-most_wind_mps, most_wind_mps, wind_step_mps})};
     if (landing && study.aim_for().is_strokes()) {
         const double width = landing->width_m();
         found.landing_width = BreakEven{width, {}};

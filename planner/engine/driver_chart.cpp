@@ -86,9 +86,11 @@ DriverChart driver_chart(const Golfer& golfer, const ChartRequest& request) {
     PlanRequest plan;
     plan.assumptions = with_coarser_fan(request.assumptions);
     const EngineAssumptions& assumptions = plan.assumptions.engine;
-    const BagShots bag = bag_shots(golfer, assumptions, static_cast<int>(assumptions.confidence_draws));
+    const auto flights = std::make_shared<const BagFlights>(golfer, Conditions{}, assumptions);
+    const BagShots bag =
+        bag_shots(golfer, *flights, assumptions, static_cast<int>(assumptions.confidence_draws));
     require_both_sides(golfer, bag);
-    const GolferGame game(golfer, assumptions);
+    const GolferGame game(golfer, flights, assumptions);
 
     DriverChart chart{
         request.trouble, request.widths_m, request.lengths_m, {}, {}, {}, request.assumptions, {}};

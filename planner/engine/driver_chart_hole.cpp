@@ -9,6 +9,7 @@ namespace landwidth {
 
 namespace {
 
+constexpr double canopy_cell_m = 1.0;
 constexpr double half_a_tee_m = Yards{5.0}.metres();
 
 // A driver is compared with other clubs where both are asked for.
@@ -71,6 +72,8 @@ Hole chart_hole(double width_m, double length_m, ChartTrouble trouble, const Ass
     layers.push_back({Lie::fairway, strip(-half_width_m, half_width_m, shape.fairway_from_m,
                                           length_m - shape.green_radius_m)});
     layers.push_back({Lie::green, Region::disc(pin, shape.green_radius_m)});
+    LiePartition lies(extent, layers, std::nullopt);
+    CanopyRaster canopy(lies, {}, assumptions.map.tree_height_m, canopy_cell_m);
     return {.ref = "1",
             .name = "",
             .feature = "",
@@ -80,8 +83,9 @@ Hole chart_hole(double width_m, double length_m, ChartTrouble trouble, const Ass
             .tee = "",
             .frame = PlaneFrame({0.0, 0.0}),
             .line = LineOfPlay({tee, pin}),
-            .lies = LiePartition(extent, layers, std::nullopt),
-            .surroundings = {}};
+            .lies = std::move(lies),
+            .surroundings = {},
+            .canopy = std::move(canopy)};
 }
 
 Hole chart_hole_shortened(const Hole& hole, double length_m, const Assumptions& assumptions) {

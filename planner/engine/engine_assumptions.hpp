@@ -65,9 +65,8 @@ struct EngineAssumptions {
     double recovery_run;
     double recovery_spread;
     double recovery_stuck_share;
-    // Woods on the way: a ball is low in the first and last share of its carry, and woods there stop a share.
-    double low_flight_share;
-    double trees_stop_share;
+    // Share of a ball's side offset that is curve and not direction: it grows with a head wind.
+    double curve_share;
     // What is known of a pattern before any shot is recorded.
     PatternPrior prior;
     // Confidence: how many draws of the patterns are made, and below which share of draws a verdict is a

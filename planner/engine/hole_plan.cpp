@@ -6,6 +6,7 @@
 
 #include "geometry/units.hpp"
 #include "planner/engine/break_even_search.hpp"
+#include "planner/engine/day/usual_ball.hpp"
 #include "planner/engine/field/cost_sampling.hpp"
 
 namespace landwidth {
@@ -25,6 +26,24 @@ double value_without_choice(const HoleStudy& study, const AimSearch& search, con
     std::ranges::copy_if(search.clubs, std::back_inserter(kept), allowed);
     if (kept.empty()) return std::numeric_limits<double>::quiet_NaN();
     return study.aim_for().value(tee_cost(kept, study.replay_cost()));
+}
+
+// How the day makes the hole play: what its shots, the tee shot first, go further or less far.
+void take_the_day(const HoleStudy& study, const Golfer& golfer, HolePlan& plan) {
+    const Hole& hole = study.hole();
+    const HoleDay& day = study.day();
+    const TeeChoice& tee_shot = plan.choices.front();
+    double more_m = usual_ball(hole.line.tee(), tee_shot.aim, *golfer.clubs[tee_shot.club].pattern,
+                               *study.flights().full(tee_shot.club), day)
+                        .more_m;
+    for (const PlannedShot& shot : plan.next)
+        more_m += shot.more_m;
+    plan.plays_as_m = hole.line.length() - more_m;
+    if (day.heights != nullptr)
+        plan.rise_m = day.heights->at(hole.line.pin()) - day.heights->at(hole.line.tee());
+    const WindAlong wind = wind_along(day, study.flights().day(), hole);
+    plan.tail_wind_mps = wind.tail_mps;
+    plan.cross_wind_mps = wind.cross_mps;
 }
 
 bool is_close(const Verdict& verdict, const EngineAssumptions& assumptions) {
@@ -65,8 +84,8 @@ HolePlan plan_hole(const Hole& hole, const Golfer& golfer, const GolferGame& gam
     }
     if (is_close(verdict, assumptions)) {
         const auto rival = [&](std::size_t i) {
-            return Rival{*golfer.clubs[search.clubs[i].club].pattern, contenders[i].range,
-                         search.clubs[i].ray};
+            return Rival{search.clubs[i].club, *golfer.clubs[search.clubs[i].club].pattern,
+                         contenders[i].range, search.clubs[i].ray};
         };
         // A par 3 is aimed at a green: its landing has no width to speak of.
         const auto landing = hole.par >= 4 ? plan.choices.front().landing : std::nullopt;
@@ -74,9 +93,11 @@ HolePlan plan_hole(const Hole& hole, const Golfer& golfer, const GolferGame& gam
             find_break_evens(study, rival(order[0]), rival(order[1]), *verdict.margin, landing);
     }
     if (hole.par >= 4)
-        plan.next = study.next_shots_after(*golfer.clubs[plan.choices[0].club].pattern, plan.choices[0].aim);
+        plan.next = study.next_shots_after(plan.choices[0].club, *golfer.clubs[plan.choices[0].club].pattern,
+                                           plan.choices[0].aim);
     if (request.cost_maps && study.personal() != nullptr)
         plan.cost_map = sampled_costs(*study.personal(), cost_map_step_m);
+    take_the_day(study, golfer, plan);
     const auto driver = [&](const AimedClub& club) { return is_driver(golfer, club.club); };
     const auto any = [](const AimedClub&) { return true; };
     plan.never_driver = value_without_choice(study, search, [&](const AimedClub& c) { return !driver(c); });

@@ -35,13 +35,15 @@ HoleStudy::HoleStudy(const Hole& hole, const Golfer& golfer, const GolferGame& g
                      const PlanRequest& request, int strokes_received)
     : hole_(hole),
       golfer_(golfer),
+      flights_(game.flights()),
+      day_(day_over(hole, flights_.day())),
       bag_(bag),
       assumptions_(request.assumptions.engine),
       rules_{club_length(golfer, assumptions_), assumptions_.back_on_line_reach_m, request.local_rule_e5},
       aim_(request.aim_for, hole.par, strokes_received),
       lies_(std::make_shared<const LieRaster>(hole.lies, assumptions_.lie_cell_m)),
       field_(made_field(game, request)),
-      fan_(made_fan(game)),
+      fan_(made_fan()),
       marks_(hole) {
     if (personal_ != nullptr) paths_ = std::make_unique<ScorePaths>(*personal_);
 }
@@ -49,6 +51,8 @@ HoleStudy::HoleStudy(const Hole& hole, const Golfer& golfer, const GolferGame& g
 HoleStudy::HoleStudy(const HoleStudy& base, const Hole& hole, const GolferGame& game)
     : hole_(hole),
       golfer_(base.golfer_),
+      flights_(game.flights()),
+      day_(day_over(hole, flights_.day())),
       bag_(base.bag_),
       assumptions_(base.assumptions_),
       rules_(base.rules_),
@@ -56,7 +60,7 @@ HoleStudy::HoleStudy(const HoleStudy& base, const Hole& hole, const GolferGame& 
       lies_(base.lies_),
       personal_(base.personal_),
       field_(base.field_),
-      fan_(made_fan(game)),
+      fan_(made_fan()),
       marks_(hole) {
     if (personal_ != nullptr) paths_ = std::make_unique<ScorePaths>(*personal_);
 }
@@ -64,6 +68,8 @@ HoleStudy::HoleStudy(const HoleStudy& base, const Hole& hole, const GolferGame& 
 HoleStudy::HoleStudy(HoleStudy& base, const Golfer& golfer, const GolferGame& game, const BagShots& bag)
     : hole_(base.hole_),
       golfer_(golfer),
+      flights_(game.flights()),
+      day_(base.day_),
       bag_(bag),
       assumptions_(base.assumptions_),
       rules_(base.rules_),
@@ -74,7 +80,7 @@ HoleStudy::HoleStudy(HoleStudy& base, const Golfer& golfer, const GolferGame& ga
     auto field = std::make_unique<PersonalField>(*base.personal_, game);
     personal_ = field.get();
     field_ = std::move(field);
-    fan_ = personal_->is_as_base() ? base.fan_ : made_fan(game);
+    fan_ = personal_->is_as_base() ? base.fan_ : made_fan();
     paths_ = std::make_unique<ScorePaths>(*personal_);
 }
 
@@ -86,10 +92,10 @@ std::unique_ptr<StrokesField> HoleStudy::made_field(const GolferGame& game, cons
     return field;
 }
 
-std::shared_ptr<TeeFan> HoleStudy::made_fan(const GolferGame& game) const {
+std::shared_ptr<TeeFan> HoleStudy::made_fan() const {
     const ReliefGround ground{*lies_, *field_, hole_.line.pin(), rules_.club_length_m,
                               rules_.back_on_line_reach_m};
-    return std::make_shared<TeeFan>(ground, game.clearance(), hole_.line.tee(), forward_of(hole_),
+    return std::make_shared<TeeFan>(ground, day_, hole_.line.tee(), forward_of(hole_),
                                     field_->cost(hole_.line.tee(), Lie::teeing_area, 2), rules_.local_rule_e5,
                                     assumptions_);
 }
@@ -105,12 +111,13 @@ int HoleStudy::coarse_rays() const {
 }
 
 HoleStudy::Options HoleStudy::options() {
-    return searched(tee_contenders(hole_, golfer_, bag_, *fan_, forward_of(hole_), assumptions_));
+    return searched(
+        tee_contenders({hole_, day_, flights_}, golfer_, bag_, *fan_, forward_of(hole_), assumptions_));
 }
 
 HoleStudy::Options HoleStudy::options_of(const Golfer& golfer, std::span<const Asked> asked) {
     const std::vector<Contender> all =
-        tee_contenders(hole_, golfer, bag_, *fan_, forward_of(hole_), assumptions_);
+        tee_contenders({hole_, day_, flights_}, golfer, bag_, *fan_, forward_of(hole_), assumptions_);
     std::vector<Contender> few;
     for (Contender contender : all) {
         const auto wanted = std::ranges::find(asked, contender.shots->club, &Asked::club);
@@ -124,11 +131,11 @@ HoleStudy::Options HoleStudy::options_of(const Golfer& golfer, std::span<const A
 }
 
 bool HoleStudy::is_contender(std::span<const Asked> asked) const {
-    return std::ranges::any_of(tee_contenders(hole_, golfer_, bag_, *fan_, forward_of(hole_), assumptions_),
-                               [&](const Contender& contender) {
-                                   return std::ranges::find(asked, contender.shots->club, &Asked::club) !=
-                                          asked.end();
-                               });
+    return std::ranges::any_of(
+        tee_contenders({hole_, day_, flights_}, golfer_, bag_, *fan_, forward_of(hole_), assumptions_),
+        [&](const Contender& contender) {
+            return std::ranges::find(asked, contender.shots->club, &Asked::club) != asked.end();
+        });
 }
 
 HoleStudy::Options HoleStudy::searched(std::vector<Contender> contenders) {
@@ -143,7 +150,11 @@ TeeChoice HoleStudy::choice(const ClubShots& shots, const ShotPattern& pattern, 
     const AimedClub aimed = aimed_club(*fan_, shots, ray, replay_cost);
     const Point along = along_bearing(fan_->bearing_of(ray));
     const double carry = pattern.usual.centre.carry_m;
-    const Point target = hole_.line.tee() + carry * along;
+    const Point tee = hole_.line.tee();
+    const Point target = tee + carry * along;
+    const DayFlight& flight = *flights_.full(shots.club);
+    const UsualBall ball = usual_ball(tee, fan_->bearing_of(ray), pattern, flight, day_);
+    const double usual_side = pattern.usual.centre.side_m;
     const Tally tally = mean_tally(shots, ray);
     const double cost = aimed.outcome.total(replay_cost);
     // What the strokes are on another aim only the distribution tells.
@@ -151,7 +162,7 @@ TeeChoice HoleStudy::choice(const ClubShots& shots, const ShotPattern& pattern, 
     if (!aim_.is_strokes()) score = this->score(shots, aim);
     return {.club = shots.club,
             .aim = fan_->bearing_of(ray),
-            .aim_bearing = hole_.frame.true_bearing(hole_.line.tee(), target),
+            .aim_bearing = hole_.frame.true_bearing(tee, target),
             .aim_point = target,
             .description = marks_.describe(fan_->bearing_of(ray), carry),
             .expected_strokes = aim_.is_strokes() ? cost : score.mean(),
@@ -162,22 +173,28 @@ TeeChoice HoleStudy::choice(const ClubShots& shots, const ShotPattern& pattern, 
             .lost_share = tally.lost,
             .leave_mean_m = tally.leave_mean_m,
             .leave_sd_m = tally.leave_sd_m,
-            .landing = transect_across(hole_.lies, target, along, landing_reach_m).fairway,
-            .cautions = cautions(shots, ray)};
+            .landing = transect_across(hole_.lies, ball.landing - usual_side * to_the_right(along), along,
+                                       landing_reach_m)
+                           .fairway,
+            .cautions = cautions(shots, ray),
+            .day = {.carry_m = dot(ball.landing - tee, along),
+                    .drift_m = dot(ball.landing - tee, to_the_right(along)) - usual_side,
+                    .run_m = ball.run_m,
+                    .peak_m = ball.peak_m,
+                    .landing_angle_rad = ball.landing_angle_rad,
+                    .stopped_share = tally.stopped}};
 }
 
 ScoreDistribution HoleStudy::score(const ClubShots& shots, double aim) {
     return paths_ ? paths_->from(fan_->next_places(shots.fine, fan_->ray_near(aim))) : ScoreDistribution{};
 }
 
-std::vector<PlannedShot> HoleStudy::next_shots_after(const ShotPattern& pattern, double aim) const {
+std::vector<PlannedShot> HoleStudy::next_shots_after(std::size_t club, const ShotPattern& pattern,
+                                                     double aim) const {
     if (personal_ == nullptr) return {};
-    const Point direction = along_bearing(aim);
-    const ShotOffset& centre = pattern.usual.centre;
-    const Point tee = hole_.line.tee();
-    const Point landing = tee + centre.carry_m * direction + centre.side_m * Point{direction.y, -direction.x};
-    const Point rest = usual_rest(landing, unit(landing - tee), pattern, *lies_, assumptions_);
-    return next_shots(*personal_, hole_.par, rest, lies_->at(rest), *lies_);
+    const UsualBall ball = usual_ball(hole_.line.tee(), aim, pattern, *flights_.full(club), day_);
+    const Point rest = usual_rest(ball, *lies_, assumptions_);
+    return next_shots(*personal_, day_, hole_.par, rest, lies_->at(rest), *lies_);
 }
 
 std::vector<ScorePaths::Visit> HoleStudy::visits_after(const ClubShots& shots, double aim) {
@@ -194,28 +211,23 @@ Tally HoleStudy::mean_tally(const ClubShots& shots, int ray) {
         for (std::size_t lie = 0; lie < lie_count; ++lie)
             mean.lies[lie] += share * tally.lies[lie];
         mean.lost += share * tally.lost;
+        mean.stopped += share * tally.stopped;
         mean.leave_mean_m += share * tally.leave_mean_m;
         mean.leave_sd_m += share * tally.leave_sd_m;
     }
     return mean;
 }
 
-std::vector<Caution> HoleStudy::cautions(const ClubShots& shots, int ray) const {
+std::vector<Caution> HoleStudy::cautions(const ClubShots& shots, int ray) {
     std::vector<Caution> found;
+    const std::vector<TeeFan::Landing> landings = fan_->landings(shots.coarse, ray);
     for (const Surrounding& surrounding : hole_.surroundings) {
         if (surrounding.region.empty()) continue;
         const Box bounds = surrounding.region.bounds();
         double share = 0.0;
-        for (const FanShots::OnRay& group : shots.coarse.rays) {
-            const Point direction = along_bearing(fan_->bearing_of(ray + group.ray));
-            for (std::uint32_t i = group.first; i < group.end; ++i) {
-                const FanShots::Shot& shot = shots.coarse.shots[i];
-                const Point landing =
-                    hole_.line.tee() + double{shot.row} * assumptions_.fan_ray_step_m * direction;
-                if (bounds.contains(landing) && surrounding.region.contains(landing))
-                    share += double{shot.weight};
-            }
-        }
+        for (const TeeFan::Landing& landing : landings)
+            if (bounds.contains(landing.place) && surrounding.region.contains(landing.place))
+                share += landing.share;
         if (share >= least_caution_share) found.push_back({surrounding.kind, surrounding.label, share});
     }
     std::ranges::stable_sort(found, std::ranges::greater{}, &Caution::share);

@@ -58,7 +58,7 @@ class HoleStudy {
     ScoreDistribution score(const ClubShots& shots, double aim);
 
     // Of the plan's usual ball after a tee shot; empty with the published field.
-    std::vector<PlannedShot> next_shots_after(const ShotPattern& pattern, double aim) const;
+    std::vector<PlannedShot> next_shots_after(std::size_t club, const ShotPattern& pattern, double aim) const;
 
     // Where full shots are played after this tee shot; empty with the published field.
     std::vector<ScorePaths::Visit> visits_after(const ClubShots& shots, double aim);
@@ -72,16 +72,20 @@ class HoleStudy {
     TeeFan& fan() { return *fan_; }
     const StrokesField& field() const { return *field_; }
     const PersonalField* personal() const { return personal_; }
+    const HoleDay& day() const { return day_; }
+    const BagFlights& flights() const { return flights_; }
 
   private:
     std::unique_ptr<StrokesField> made_field(const GolferGame& game, const PlanRequest& request);
-    std::vector<Caution> cautions(const ClubShots& shots, int ray) const;
+    std::vector<Caution> cautions(const ClubShots& shots, int ray);
     Tally mean_tally(const ClubShots& shots, int ray);
-    std::shared_ptr<TeeFan> made_fan(const GolferGame& game) const;
+    std::shared_ptr<TeeFan> made_fan() const;
     Options searched(std::vector<Contender> contenders);
 
     const Hole& hole_;
     const Golfer& golfer_;
+    const BagFlights& flights_;
+    HoleDay day_;
     const BagShots& bag_;
     const EngineAssumptions assumptions_;
     ReliefRules rules_;

@@ -25,7 +25,8 @@ struct PlannedShot {
     Point aim_point;   // on the aim line, at the usual carry
     Point leave;       // where the usual shot comes to rest
     Lie leave_lie;
-    double leave_m;    // distance left from there, along the line of play
+    double leave_m;       // distance left from there, along the line of play
+    double more_m = 0.0;  // what the usual shot goes further than on the reference day and flat ground
     double aim_value;  // of the whole hole, as TeeChoice::aim_value: what it comes to with the ball at `from`
 
     // The best shot of the other purpose (going for the green against laying up) where the golfer has one.

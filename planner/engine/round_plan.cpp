@@ -51,9 +51,10 @@ std::vector<std::string> plan_warnings(const Course& course, const Golfer& golfe
 RoundPlan plan_round(const Course& course, const Golfer& golfer, const PlanRequest& request) {
     if (request.field == FieldKind::published && request.aim_for != AimFor::strokes)
         throw UsageError("the published table knows mean strokes alone; other aims need the personal field");
-    const BagShots bag = bag_shots(golfer, request.assumptions.engine,
-                                   static_cast<int>(request.assumptions.engine.confidence_draws));
-    const GolferGame game(golfer, request.assumptions.engine);
+    const EngineAssumptions& engine = request.assumptions.engine;
+    const auto flights = std::make_shared<const BagFlights>(golfer, request.conditions, engine);
+    const BagShots bag = bag_shots(golfer, *flights, engine, static_cast<int>(engine.confidence_draws));
+    const GolferGame game(golfer, flights, engine);
     const std::vector<int> received = request.aim_for == AimFor::stableford
                                           ? strokes_received(course, golfer.handicap_index)
                                           : std::vector<int>(course.holes.size(), 0);
@@ -61,7 +62,11 @@ RoundPlan plan_round(const Course& course, const Golfer& golfer, const PlanReque
     plan.field = request.field;
     plan.aim_for = request.aim_for;
     plan.assumptions = request.assumptions;
+    plan.conditions = request.conditions;
+    plan.has_heights =
+        std::ranges::any_of(course.holes, [](const Hole& hole) { return hole.heights != nullptr; });
     plan.warnings = plan_warnings(course, golfer, request);
+    plan.warnings.insert(plan.warnings.end(), flights->doubts().begin(), flights->doubts().end());
     plan.holes.resize(course.holes.size());
     // Every hole is computed on its own in one fixed order of sums, so that threads cannot change a digit.
     tbb::parallel_for(std::size_t{0}, course.holes.size(), [&](std::size_t i) {

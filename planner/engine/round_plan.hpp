@@ -14,6 +14,7 @@
 #include "planner/engine/assumptions.hpp"
 #include "planner/engine/break_evens.hpp"
 #include "planner/engine/cost_map.hpp"
+#include "planner/engine/day/conditions.hpp"
 #include "planner/engine/planned_shot.hpp"
 #include "planner/engine/score_distribution.hpp"
 
@@ -49,6 +50,17 @@ struct Caution {
 // better.
 enum class AimFor { strokes, stableford, par_or_better };
 
+// The usual shot as it comes out on this hole on this day; on the reference day and flat ground as in the
+// profile.
+struct ShotOfTheDay {
+    double carry_m = 0.0;  // along the aim
+    double drift_m = 0.0;  // across it, from where it lands on the reference day, positive to the right
+    double run_m = 0.0;    // on fairway
+    double peak_m = 0.0;   // over the tee
+    double landing_angle_rad = 0.0;  // below the horizon
+    double stopped_share = 0.0;      // of all balls: by trees or buildings on their way
+};
+
 struct TeeChoice {
     std::size_t club;     // index in the golfer's bag
     double aim;           // plane bearing of the aim line from the tee
@@ -66,6 +78,7 @@ struct TeeChoice {
     double leave_sd_m;
     std::optional<FairwayCut> landing;  // the fairway across the aim line where the usual shot comes down
     std::vector<Caution> cautions;
+    ShotOfTheDay day = {};
 };
 
 struct Verdict {
@@ -86,7 +99,14 @@ struct HolePlan {
     // with the published field.
     std::vector<PlannedShot> next;
     std::optional<CostMap> cost_map;  // when asked for
-    int strokes_received;             // by the handicap on this hole, for Stableford; else 0
+    // The length that the planned shots make of the hole on this day: its length, less what each of them goes
+    // further than on the reference day and flat ground (more: what it goes less far).
+    double plays_as_m = 0.0;
+    double rise_m = 0.0;  // from tee to pin; 0 where heights are not known
+    // Where the wind blows along the first leg of the hole: in the back of a ball positive, and to its right.
+    double tail_wind_mps = 0.0;
+    double cross_wind_mps = 0.0;
+    int strokes_received;  // by the handicap on this hole, for Stableford; else 0
     double always_driver;  // expected strokes with the driver where it is allowed (par 4 and longer), else
                            // the best club; NaN without a driver
     double never_driver;   // expected strokes with the best club that is no driver; NaN when there is none
@@ -104,6 +124,8 @@ struct RoundPlan {
     ScoreDistribution score;              // of the round, holes independent; empty with the published field
     std::optional<double> always_driver;  // in the units of aim_value
     std::optional<double> never_driver;
+    Conditions conditions = {};
+    bool has_heights = false;  // of any hole
     Assumptions assumptions;
     std::vector<std::string> warnings;  // one sentence each: of profile, map and plan
 };
@@ -114,6 +136,7 @@ struct PlanRequest {
     FieldKind field = FieldKind::personal;
     AimFor aim_for = AimFor::strokes;  // other aims need the personal field
     bool cost_maps = false;            // for a report that shades the holes
+    Conditions conditions = {};
 };
 
 // Throws InputError when no club of the bag but the putter has a pattern. Deterministic: the same inputs give

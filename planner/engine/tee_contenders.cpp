@@ -5,6 +5,7 @@
 #include <numbers>
 
 #include "geometry/units.hpp"
+#include "planner/engine/day/usual_ball.hpp"
 
 namespace landwidth {
 
@@ -68,11 +69,13 @@ AimRange aim_range(const Hole& hole, const TeeFan& fan, double forward, double l
 
 // The aims of one club: those whose landing place stays within the hole's corridor; an aim outside it plays
 // another hole.
-AimRange within_corridor(AimRange range, const Hole& hole, const TeeFan& fan, double carry_m,
-                         double corridor_m) {
+AimRange within_corridor(AimRange range, const TeeGround& ground, const TeeFan& fan, std::size_t club,
+                         double carry_m, double corridor_m) {
+    const LineOfPlay& line = ground.hole.line;
     const auto outside = [&](int ray) {
-        const Point landing = hole.line.tee() + carry_m * along_bearing(fan.bearing_of(ray));
-        return std::abs(hole.line.place_of(landing).offset_m) > corridor_m;
+        const Point landing =
+            carried(line.tee(), fan.bearing_of(ray), carry_m, *ground.flights.full(club), ground.day);
+        return std::abs(line.place_of(landing).offset_m) > corridor_m;
     };
     const int middle = std::clamp(0, range.first_ray, range.last_ray);
     while (range.first_ray < middle && outside(range.first_ray))
@@ -84,14 +87,15 @@ AimRange within_corridor(AimRange range, const Hole& hole, const TeeFan& fan, do
 
 }  // namespace
 
-std::vector<Contender> tee_contenders(const Hole& hole, const Golfer& golfer, const BagShots& bag,
+std::vector<Contender> tee_contenders(const TeeGround& ground, const Golfer& golfer, const BagShots& bag,
                                       const TeeFan& fan, double forward,
                                       const EngineAssumptions& assumptions) {
-    const AimRange range = aim_range(hole, fan, forward, longest_total(golfer), assumptions);
+    const AimRange range = aim_range(ground.hole, fan, forward, longest_total(golfer), assumptions);
     std::vector<Contender> contenders;
-    for (const ClubShots* shots : sensible_clubs(hole, golfer, bag, assumptions)) {
+    for (const ClubShots* shots : sensible_clubs(ground.hole, golfer, bag, assumptions)) {
         const double carry = golfer.clubs[shots->club].pattern->usual.centre.carry_m;
-        contenders.push_back({shots, within_corridor(range, hole, fan, carry, assumptions.aim_corridor_m)});
+        contenders.push_back(
+            {shots, within_corridor(range, ground, fan, shots->club, carry, assumptions.aim_corridor_m)});
     }
     return contenders;
 }

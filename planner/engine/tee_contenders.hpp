@@ -5,12 +5,19 @@
 
 #include "courses/course.hpp"
 #include "planner/engine/aim_search.hpp"
+#include "planner/engine/day/bag_flights.hpp"
 
 namespace landwidth {
 
+struct TeeGround {
+    const Hole& hole;
+    const HoleDay& day;
+    const BagFlights& flights;
+};
+
 // Of the clubs that are in the golfer's bag; `bag` may know more of the profile's. Never empty. `forward`:
 // the fan's own, see TeeFan.
-std::vector<Contender> tee_contenders(const Hole& hole, const Golfer& golfer, const BagShots& bag,
+std::vector<Contender> tee_contenders(const TeeGround& ground, const Golfer& golfer, const BagShots& bag,
                                       const TeeFan& fan, double forward,
                                       const EngineAssumptions& assumptions);
 

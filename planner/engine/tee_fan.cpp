@@ -32,6 +32,11 @@ float phase_of(int turn) {
     return static_cast<float>(phase - std::floor(phase));
 }
 
+Surface surface_of(Lie lie) {
+    if (lie == Lie::green) return Surface::green;
+    return lie == Lie::fairway || lie == Lie::teeing_area ? Surface::mown : Surface::rough;
+}
+
 bool stops_a_ball(Lie lie) {
     return lie == Lie::bunker || is_penalty_area(lie);
 }
@@ -39,7 +44,8 @@ bool stops_a_ball(Lie lie) {
 }  // namespace
 
 FanShots fan_shots(const ShotPattern& pattern, int log2_points, std::uint64_t replicate,
-                   const EngineAssumptions& assumptions) {
+                   const EngineAssumptions& assumptions, std::shared_ptr<const DayFlight> flight,
+                   const std::optional<Wind>& wind) {
     struct Placed {
         std::int32_t ray;
         FanShots::Shot shot;
@@ -60,16 +66,23 @@ FanShots fan_shots(const ShotPattern& pattern, int log2_points, std::uint64_t re
         result.shots.push_back(p.shot);
     }
     const double run = pattern.run_m / row_step;
-    for (const Lie lie : all_lies)
+    for (const Lie lie : all_lies) {
         result.run_rows[index_of(lie)] = static_cast<float>(run * run_share(lie, assumptions));
+        result.run_shares[index_of(lie)] = static_cast<float>(run_share(lie, assumptions));
+    }
     result.longest_run_rows = std::ranges::max(result.run_rows);
+    result.usual_carry_m = static_cast<float>(pattern.usual.centre.carry_m);
+    result.flight = std::move(flight);
+    result.wind = wind;
+    result.other_wind = {};
     return result;
 }
 
-TeeFan::TeeFan(const ReliefGround& ground, const FlightClearance& clearance, Point tee, double forward,
-               double replay_cost, bool local_rule_e5, const EngineAssumptions& assumptions)
+TeeFan::TeeFan(const ReliefGround& ground, const HoleDay& day, Point tee, double forward, double replay_cost,
+               bool local_rule_e5, const EngineAssumptions& assumptions)
     : ground_(ground),
-      clearance_(clearance),
+      day_(day),
+      tee_height_m_(day.heights != nullptr ? static_cast<float>(day.heights->at(tee)) : 0.0F),
       tee_(tee),
       forward_(forward),
       row_step_(assumptions.fan_ray_step_m),
@@ -87,23 +100,14 @@ int TeeFan::ray_near(double bearing) const {
     return static_cast<int>(std::lround(turn / angle_step_));
 }
 
-TeeFan::Ray& TeeFan::ray_for(const FanShots& shots, const FanShots::OnRay& group, int aim_ray) {
-    const int turned = (aim_ray + group.ray) % rays_;
-    Ray& ray = fan_[static_cast<std::size_t>(turned < 0 ? turned + rays_ : turned)];
-    if (ray.cells.empty())
-        ray.phase = phase_of(std::min(turned < 0 ? -turned : turned, rays_ - std::abs(turned)));
-    // The shots of a group are in order of distance: the last may run furthest.
-    const float furthest = shots.shots[group.end - 1].row + shots.longest_run_rows;
-    const int needed = std::min(static_cast<int>(std::min(furthest, 1e6F)) + 3, most_rows_);
-    if (static_cast<int>(ray.cells.size()) < needed) {
-        const int rounded_up = (needed + rows_at_a_time - 1) / rows_at_a_time * rows_at_a_time;
-        extend_ray(ray, along_bearing(bearing_of(aim_ray + group.ray)), std::min(rounded_up, most_rows_));
-    }
-    return ray;
+void TeeFan::lengthen(Ray& ray, int slot, int number, int needed) const {
+    if (ray.cells.empty()) ray.phase = phase_of(std::min(slot, rays_ - slot));
+    const int rounded_up = (needed + rows_at_a_time - 1) / rows_at_a_time * rows_at_a_time;
+    extend_ray(ray, along_bearing(bearing_of(number)), std::min(rounded_up, most_rows_));
 }
 
 TeeFan::Cell TeeFan::ball_at_rest(Point place, Point last_in_bounds, Lie lie) const {
-    Cell cell{0.0F, 0.0F, 0.0F, 0, no_woods, lie};
+    Cell cell{0.0F, 0.0F, 0.0F, 0, lie};
     const double out_share = lie == Lie::out_of_bounds ? 1.0 : lie == Lie::trees ? trees_lost_share_ : 0.0;
     double cost = 0.0;
     double replay = out_share;
@@ -143,14 +147,16 @@ void TeeFan::extend_ray(Ray& ray, Point direction, int rows) const {
             ray.run_lie = lie;
         }
         ray.cells[static_cast<std::size_t>(row)] = is_penalty_area(lie)
-                                                       ? Cell{0.0F, 0.0F, 0.0F, 0, no_woods, lie}
+                                                       ? Cell{0.0F, 0.0F, 0.0F, 0, lie}
                                                        : ball_at_rest(place, ray.last_in_bounds, lie);
-        const auto here = static_cast<std::uint16_t>(row);
-        if (lie == Lie::trees && ray.first_woods == no_woods) ray.first_woods = here;
-        ray.cells[static_cast<std::size_t>(row)].woods =
-            lie == Lie::trees ? here
-            : row > 0         ? ray.cells[static_cast<std::size_t>(row - 1)].woods
-                              : no_woods;
+        if (day_.heights != nullptr && row % rows_per_post == 0) {
+            const Point middle = place + 0.5 * (rows_per_post - 1) * row_step_ * direction;
+            const Point rise = day_.heights->gradient(middle);
+            ray.posts.push_back({static_cast<float>(day_.heights->at(middle)) - tee_height_m_,
+                                 static_cast<float>(dot(rise, direction)),
+                                 static_cast<float>(dot(rise, to_the_right(direction)))});
+        }
+        if (day_.canopy != nullptr) add_canopy(ray, row, place);
         if (lie != Lie::out_of_bounds) ray.last_in_bounds = place;
     }
     end_run(rows);
@@ -198,49 +204,111 @@ bool TeeFan::settle(double replay_cost) {
     return changed;
 }
 
-template <class Visit>
-void TeeFan::follow(const Ray& ray, const FanShots& shots, const FanShots::Shot& shot, Visit&& visit) const {
-    const auto landing = static_cast<std::size_t>(landing_row(ray, shot));
-    follow(ray, shots, shot, ray.cells[landing].lie, std::forward<Visit>(visit));
+TeeFan::Flying TeeFan::flown(const std::vector<Knot>& knots, int ray, float row, float off_aim,
+                             const Air& air) const {
+    const float at = row / rows_per_knot;
+    const std::size_t before = std::min(static_cast<std::size_t>(at), knots.size() - 2);
+    const float share = at - static_cast<float>(before);
+    const Knot& a = knots[before];
+    const Knot& b = knots[before + 1];
+    const float turn = a.turn + share * (b.turn - a.turn) + off_aim * static_cast<float>(air.curl);
+    return {ray + nearest_whole(double{turn}), a.flat_row + share * (b.flat_row - a.flat_row),
+            a.row + share * (b.row - a.row), row * static_cast<float>(row_step_)};
+}
+
+template <class LieOf>
+TeeFan::Rest TeeFan::rest_of(const FanShots& shots, const Ray& ray, const Flying& ball, const Air& air,
+                             const LieOf& lie_of) {
+    const int landing = row_index(ray, ball.row);
+    if (shots.flight && !ray.canopies.empty() && ray.canopies.front().from <= landing)
+        if (const std::optional<int> met = met_canopy(ray, *shots.flight, ball, air.wind))
+            return {&ray, ball.ray, *met, true};
+    const Lie lie = lie_of(ray, ball.ray, landing);
+    const float level_run = shots.run_rows[index_of(lie)];
+    const float share = shots.run_shares[index_of(lie)];
+    float run = level_run;
+    float aside = 0.0F;
+    if (air.differs) run += share * air.more_run[static_cast<std::size_t>(surface_of(lie))];
+    if (shots.flight && share > 0.0F && !ray.posts.empty()) {
+        const Post& post = post_of(ray, landing);
+        const auto step = static_cast<float>(row_step_);
+        run = std::max(0.0F, run + share * shots.flight->more_run_on_slope(post.rise) / step);
+        // A ball drifts in proportion to how far it runs.
+        if (level_run > 0.0F)
+            aside = share * post.lean * shots.flight->sideways_per_slope() / step * run / level_run;
+    }
+    run = std::max(0.0F, run);
+    if (run > shots.longest_run_rows) ray_with(ball.ray, ball.row + run);
+    const int rolled = static_cast<int>(ball.row + ray.phase + run);
+    const int row = std::min(rolled, int{ray.cells[static_cast<std::size_t>(landing)].stop});
+    if (aside == 0.0F || row < rolled) return {&ray, ball.ray, row, false};
+    const int turn = nearest_whole(double{aside / (ball.row + run + 1.0F)} / angle_step_);
+    if (turn == 0) return {&ray, ball.ray, row, false};
+    const Ray& beside = ray_with(ball.ray + turn, ball.row + run);
+    return {&beside, ball.ray + turn, row_index(beside, ball.row + run), false};
 }
 
 template <class Visit>
-void TeeFan::follow(const Ray& ray, const FanShots& shots, const FanShots::Shot& shot, Lie landed_on,
-                    Visit&& visit) const {
-    const int landing = landing_row(ray, shot);
-    const Cell& landed = ray.cells[static_cast<std::size_t>(landing)];
-    float flying = 1.0F;
-    if (landed.woods != no_woods) {
-        const double carry = double{shot.row} * row_step_;
-        const double reach = clearance_.low_reach_m(carry);
-        const auto stop = [&](int woods) {
-            const double woods_at = std::min(woods * row_step_, carry);
-            if (woods_at > reach && woods_at < carry - reach) return;
-            const float stopped = flying * static_cast<float>(clearance_.stopped_share(woods_at, carry));
-            flying -= stopped;
-            if (stopped > 0.0F) visit(woods, stopped);
-        };
-        if (ray.first_woods < landing && ray.first_woods * row_step_ <= reach) stop(ray.first_woods);
-        if (landed_on != Lie::trees && carry - landed.woods * row_step_ <= reach) stop(landed.woods);
+void TeeFan::for_each_landing(const FanShots& shots, int aim_ray, Visit&& visit) {
+    const bool as_in_pattern = !shots.flight || (!shots.flight->differs() && day_.heights == nullptr);
+    const bool one_by_one = (shots.wind && shots.wind->gusts_mps) || shots.other_wind;
+    FlightOverHole* const over = as_in_pattern || one_by_one ? nullptr : &over_hole(shots);
+    const auto step = static_cast<float>(row_step_);
+    for (const FanShots::OnRay& group : shots.rays) {
+        const int number = aim_ray + group.ray;
+        const auto off_aim = static_cast<float>(group.ray);
+        const Air air = air_around(shots, number);
+        // The shots of a group are in order of distance: the last may run furthest.
+        const float furthest = shots.shots[group.end - 1].row;
+        const Ray* ray = as_in_pattern ? &ray_with(number, furthest + shots.longest_run_rows) : nullptr;
+        const std::vector<Knot>* const knots =
+            over != nullptr ? &knots_for(shots, *over, number, air, furthest) : nullptr;
+        for (std::uint32_t i = group.first; i < group.end; ++i) {
+            const float row = shots.shots[i].row;
+            Flying ball{number, row, row, row * step};
+            if (!as_in_pattern) {
+                ball = knots != nullptr ? flown(*knots, number, row, off_aim, air)
+                                        : flown_alone(shots, number, i, off_aim, air);
+                ray = &ray_with(ball.ray, ball.row + shots.longest_run_rows);
+            }
+            visit(shots.shots[i], ball, *ray, air);
+        }
     }
-    const int rolled = static_cast<int>(shot.row + ray.phase + shots.run_rows[index_of(landed_on)]);
-    visit(std::min(rolled, int{landed.stop}), flying);
+}
+
+template <class LieOf, class Visit>
+void TeeFan::for_each_ball(const FanShots& shots, int aim_ray, const LieOf& lie_of, Visit&& visit) {
+    for_each_landing(shots, aim_ray,
+                     [&](const FanShots::Shot& shot, const Flying& ball, const Ray& ray, const Air& air) {
+                         visit(shot, rest_of(shots, ray, ball, air, lie_of));
+                     });
+}
+
+std::vector<TeeFan::Landing> TeeFan::landings(const FanShots& shots, int aim_ray) {
+    std::vector<Landing> places;
+    for_each_landing(
+        shots, aim_ray, [&](const FanShots::Shot& shot, const Flying& ball, const Ray&, const Air&) {
+            const Point direction = along_bearing(bearing_of(ball.ray));
+            places.push_back({tee_ + double{ball.row} * row_step_ * direction, double{shot.weight}});
+        });
+    return places;
+}
+
+template <class Visit>
+void TeeFan::for_each_ball(const FanShots& shots, int aim_ray, Visit&& visit) {
+    for_each_ball(
+        shots, aim_ray,
+        [](const Ray& ray, int, int row) { return ray.cells[static_cast<std::size_t>(row)].lie; },
+        std::forward<Visit>(visit));
 }
 
 Outcome TeeFan::outcome(const FanShots& shots, int aim_ray) {
     Outcome sum;
-    for (const FanShots::OnRay& group : shots.rays) {
-        const Ray& ray = ray_for(shots, group, aim_ray);
-        for (std::uint32_t i = group.first; i < group.end; ++i) {
-            const FanShots::Shot& shot = shots.shots[i];
-            follow(ray, shots, shot, [&](int row, float share) {
-                const Cell& cell = ray.cells[static_cast<std::size_t>(row)];
-                const double weight = double{shot.weight} * double{share};
-                sum.cost += weight * double{cell.cost};
-                sum.replay += weight * double{cell.replay};
-            });
-        }
-    }
+    for_each_ball(shots, aim_ray, [&](const FanShots::Shot& shot, const Rest& rest) {
+        const Cell& cell = rest.ray->cells[static_cast<std::size_t>(rest.row)];
+        sum.cost += double{shot.weight} * double{cell.cost};
+        sum.replay += double{shot.weight} * double{cell.replay};
+    });
     return sum;
 }
 
@@ -257,31 +325,25 @@ Outcome TeeFan::outcome_with_edges_moved(const FanShots& shots, int aim_ray, con
                                          float move_m) {
     constexpr float not_yet = std::numeric_limits<float>::quiet_NaN();
     Outcome sum;
-    for (const FanShots::OnRay& group : shots.rays) {
-        Ray& ray = ray_for(shots, group, aim_ray);
+    const auto turn_at = [&](int number, int row) {
+        Ray& ray = fan_[ray_slot(number)];
         if (ray.turns.size() < ray.cells.size()) ray.turns.resize(ray.cells.size(), {not_yet, 0.0F});
-        const Point direction = along_bearing(bearing_of(aim_ray + group.ray));
-        const auto turn_at = [&](int row) {
-            MovingFairway::Turn& turn = ray.turns[static_cast<std::size_t>(row)];
-            if (std::isnan(turn.at_m)) turn = turn_on(ray, row, direction, fairway);
-            return turn;
-        };
-        for (std::uint32_t i = group.first; i < group.end; ++i) {
-            const FanShots::Shot& shot = shots.shots[i];
-            const int landing = landing_row(ray, shot);
-            Lie landed_on = ray.cells[static_cast<std::size_t>(landing)].lie;
-            if (!is_penalty_area(landed_on) && turn_at(landing).is_past(move_m))
-                landed_on = landed_on == Lie::fairway ? Lie::rough : Lie::fairway;
-            follow(ray, shots, shot, landed_on, [&](int row, float share) {
-                const Cell& cell = ray.cells[static_cast<std::size_t>(row)];
-                const double weight = double{shot.weight} * double{share};
-                const MovingFairway::Turn turn = turn_at(row);
-                sum.cost += weight * double{turn.is_past(move_m) ? turn.cost : cell.cost};
-                // Nobody goes back to the tee from a place that turns.
-                sum.replay += weight * double{cell.replay};
-            });
-        }
-    }
+        MovingFairway::Turn& turn = ray.turns[static_cast<std::size_t>(row)];
+        if (std::isnan(turn.at_m)) turn = turn_on(ray, row, along_bearing(bearing_of(number)), fairway);
+        return turn;
+    };
+    const auto lie_of = [&](const Ray& ray, int number, int row) {
+        const Lie lie = ray.cells[static_cast<std::size_t>(row)].lie;
+        if (is_penalty_area(lie) || !turn_at(number, row).is_past(move_m)) return lie;
+        return lie == Lie::fairway ? Lie::rough : Lie::fairway;
+    };
+    for_each_ball(shots, aim_ray, lie_of, [&](const FanShots::Shot& shot, const Rest& rest) {
+        const Cell& cell = rest.ray->cells[static_cast<std::size_t>(rest.row)];
+        const MovingFairway::Turn turn = turn_at(rest.number, rest.row);
+        sum.cost += double{shot.weight} * double{turn.is_past(move_m) ? turn.cost : cell.cost};
+        // Nobody goes back to the tee from a place that turns.
+        sum.replay += double{shot.weight} * double{cell.replay};
+    });
     return sum;
 }
 
@@ -291,23 +353,19 @@ Tally TeeFan::tally(const FanShots& shots, int aim_ray) {
     double leave = 0.0;
     double leave_squared = 0.0;
     double all = 0.0;
-    for (const FanShots::OnRay& group : shots.rays) {
-        const Ray& ray = ray_for(shots, group, aim_ray);
-        for (std::uint32_t i = group.first; i < group.end; ++i) {
-            const FanShots::Shot& shot = shots.shots[i];
-            follow(ray, shots, shot, [&](int row, float share) {
-                const Cell& cell = ray.cells[static_cast<std::size_t>(row)];
-                const double weight = double{shot.weight} * double{share};
-                all += weight;
-                tally.lies[index_of(cell.lie)] += weight;
-                if (!is_in_play(cell.lie)) return;
-                const double left = cell.leave_m;
-                in_play += weight;
-                leave += weight * left;
-                leave_squared += weight * left * left;
-            });
-        }
-    }
+    for_each_ball(shots, aim_ray, [&](const FanShots::Shot& shot, const Rest& rest) {
+        const Cell& cell = rest.ray->cells[static_cast<std::size_t>(rest.row)];
+        const double weight = double{shot.weight};
+        all += weight;
+        tally.lies[index_of(cell.lie)] += weight;
+        if (rest.stopped) tally.stopped += weight;
+        if (!is_in_play(cell.lie)) return;
+        const double left = cell.leave_m;
+        in_play += weight;
+        leave += weight * left;
+        leave_squared += weight * left * left;
+    });
+    tally.stopped /= all;
     for (double& share : tally.lies)
         share /= all;
     tally.lost = trees_lost_share_ * tally.lies[index_of(Lie::trees)];
@@ -324,38 +382,33 @@ std::vector<NextPlace> TeeFan::next_places(const FanShots& shots, int aim_ray) {
     const auto add = [&](Point place, Lie lie, int used, double share) {
         if (share > 0.0) places.push_back({place, lie, used, share});
     };
-    for (const FanShots::OnRay& group : shots.rays) {
-        const Ray& ray = ray_for(shots, group, aim_ray);
-        const Point direction = along_bearing(bearing_of(aim_ray + group.ray));
-        const auto place_of = [&](int row) { return place_on(ray, row, direction); };
-        const auto rest = [&](int row, double weight) {
-            const Cell& cell = ray.cells[static_cast<std::size_t>(row)];
-            const double replay = double{cell.replay};
-            add(tee_, Lie::teeing_area, 2, weight * replay);
-            if (is_penalty_area(cell.lie)) {
-                if (replay < 1.0) {
-                    const Drop& drop = *run_of(ray, row).drop;
-                    add(drop.place, drop.lie, 2, weight);
-                }
-                return;
+    for_each_ball(shots, aim_ray, [&](const FanShots::Shot& shot, const Rest& rest) {
+        const Ray& ray = *rest.ray;
+        const Point direction = along_bearing(bearing_of(rest.number));
+        const Cell& cell = ray.cells[static_cast<std::size_t>(rest.row)];
+        const double weight = double{shot.weight};
+        const double replay = double{cell.replay};
+        add(tee_, Lie::teeing_area, 2, weight * replay);
+        if (is_penalty_area(cell.lie)) {
+            if (replay < 1.0) {
+                const Drop& drop = *run_of(ray, rest.row).drop;
+                add(drop.place, drop.lie, 2, weight);
             }
-            const double out = cell.lie == Lie::out_of_bounds ? 1.0
-                               : cell.lie == Lie::trees       ? trees_lost_share_
-                                                              : 0.0;
-            add(place_of(row), cell.lie, 1, weight * (1.0 - out));
-            if (out == replay) return;
-            // Model Local Rule E-5 took the place of stroke and distance.
-            int inside = row;
-            while (cell.lie == Lie::out_of_bounds && inside > 0 &&
-                   ray.cells[static_cast<std::size_t>(inside)].lie == Lie::out_of_bounds)
-                --inside;
-            if (const auto drop = local_rule_e5_drop(ground_, place_of(inside), 3))
-                add(drop->place, drop->lie, 3, weight * out);
-        };
-        for (std::uint32_t i = group.first; i < group.end; ++i)
-            follow(ray, shots, shots.shots[i],
-                   [&](int row, float share) { rest(row, double{shots.shots[i].weight} * double{share}); });
-    }
+            return;
+        }
+        const double out = cell.lie == Lie::out_of_bounds ? 1.0
+                           : cell.lie == Lie::trees       ? trees_lost_share_
+                                                          : 0.0;
+        add(place_on(ray, rest.row, direction), cell.lie, 1, weight * (1.0 - out));
+        if (out == replay) return;
+        // Model Local Rule E-5 took the place of stroke and distance.
+        int inside = rest.row;
+        while (cell.lie == Lie::out_of_bounds && inside > 0 &&
+               ray.cells[static_cast<std::size_t>(inside)].lie == Lie::out_of_bounds)
+            --inside;
+        if (const auto drop = local_rule_e5_drop(ground_, place_on(ray, inside, direction), 3))
+            add(drop->place, drop->lie, 3, weight * out);
+    });
     return places;
 }
 

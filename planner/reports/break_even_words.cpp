@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "planner/reports/display_length.hpp"
+#include "planner/reports/wind_words.hpp"
 #include "planner/reports/words.hpp"
 
 namespace landwidth {
@@ -29,6 +30,13 @@ std::string length_pair(double flips_at_m, double today_m, DisplayUnits units) {
     const double today = in_display_units(today_m, units);
     const int decimals = std::round(flips_at) == std::round(today) ? 1 : 0;
     return fmt::format("{:.{}f} {} ({:.{}f} now)", flips_at, decimals, display_unit(units), today, decimals);
+}
+
+std::string wind_that_flips(double tail_mps, DisplayUnits units) {
+    const std::string wind = wind_parts_words(tail_mps, 0.0, units);
+    if (wind.empty())
+        return tail_mps < 0.0 ? "there is the least wind against" : "there is the least wind behind";
+    return "there is a wind of " + wind;
 }
 
 // "a", "a or b", "a, b or c".
@@ -54,6 +62,11 @@ std::string break_even_words(const BreakEvens& break_evens, std::string_view nex
         flips.push_back(fmt::format("the {} {}{} {}", moved.name, flips.empty() ? "is " : "",
                                     flips_at < moved.value->today_m ? "under" : "over",
                                     length_pair(flips_at, moved.value->today_m, units)));
+    }
+    if (break_evens.wind) {
+        names.emplace_back("wind");
+        if (break_evens.wind->flips_at_mps)
+            flips.push_back(wind_that_flips(*break_evens.wind->flips_at_mps, units));
     }
     const std::string club = name_text(next_club);
     if (flips.empty()) return fmt::format("no {} within reach flips it to {}", alternatives(names), club);

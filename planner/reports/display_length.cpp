@@ -11,6 +11,12 @@ std::string length_number(double metres, DisplayUnits units) {
     return fmt::format("{:.0f}", std::round(in_display_units(metres, units)) + 0.0);
 }
 
+std::string height_text(double metres, DisplayUnits units) {
+    const bool feet = units == DisplayUnits::yards;
+    return fmt::format("{:.0f} {}", std::round(feet ? metres / metres_per_foot : metres) + 0.0,
+                       feet ? "ft" : "m");
+}
+
 std::string length_text(double metres, DisplayUnits units) {
     return fmt::format("{} {}", length_number(metres, units), display_unit(units));
 }

@@ -24,6 +24,9 @@ constexpr std::string_view display_unit(DisplayUnits units) {
 // Rounded to a whole number, with the unit: "252 yd".
 std::string length_text(double metres, DisplayUnits units);
 
+// A height, which golfers who count in yards count in feet: "12 ft", "4 m"; never "-0".
+std::string height_text(double metres, DisplayUnits units);
+
 // Rounded to a whole number, without the unit: "252"; never "-0".
 std::string length_number(double metres, DisplayUnits units);
 

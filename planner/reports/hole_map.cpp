@@ -5,17 +5,18 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <numbers>
 #include <optional>
 
 #include "planner/reports/cost_shading.hpp"
 #include "planner/reports/display_length.hpp"
 #include "planner/reports/html_text.hpp"
+#include "planner/reports/landing_rim.hpp"
 #include "planner/reports/map_arcs.hpp"
 #include "planner/reports/map_sheet.hpp"
 #include "planner/reports/map_signs.hpp"
 #include "planner/reports/next_shot_words.hpp"
 #include "planner/reports/svg_writing.hpp"
+#include "planner/reports/wind_words.hpp"
 #include "planner/reports/words.hpp"
 
 namespace landwidth {
@@ -31,21 +32,7 @@ constexpr double bleed_m = 4.0;
 constexpr double label_px = 9.5;
 constexpr double club_label_px = 10.5;
 constexpr std::size_t longest_label = 14;
-
-Ring landing_rim(const PlanView& view, Point tee, const TeeChoice& choice, double share) {
-    const auto& pattern = view.golfer.clubs.at(choice.club).pattern;
-    if (!pattern) return {};
-    const LandingEllipse ellipse = landing_ellipse(*pattern, share);
-    const Point along = along_bearing(choice.aim);
-    const Point across = to_the_right(along);
-    Ring ring;
-    ring.reserve(rim_points);
-    for (int i = 0; i < rim_points; ++i) {
-        const ShotOffset rim = ellipse.rim(2.0 * std::numbers::pi * i / rim_points);
-        ring.push_back(tee + rim.carry_m * along + rim.side_m * across);
-    }
-    return ring;
-}
+constexpr double wind_row_px = 28.0;
 
 // A club as drawn: its aim line and ellipses, in the hole's plane.
 struct DrawnClub {
@@ -64,7 +51,7 @@ class Drawing {
           best_(drawn(plan_.choices.at(plan_.verdict.best))),
           second_(plan_.verdict.over ? std::optional(drawn(plan_.choices.at(*plan_.verdict.over)))
                                      : std::nullopt),
-          sheet_(hole_, rims(), way_to_green()),
+          sheet_(hole_, rims(), way_to_green(), view.plan.conditions.wind ? wind_row_px : 0.0),
           placer_(sheet_.width_px(), sheet_.ground_height_px()) {}
 
     HoleMap draw(const std::string& id);
@@ -73,7 +60,8 @@ class Drawing {
     DrawnClub drawn(const TeeChoice& choice) const {
         const Point tee = hole_.line.tee();
         return {choice, name_text(view_.golfer.clubs.at(choice.club).name, longest_label),
-                landing_rim(view_, tee, choice, outer_share), landing_rim(view_, tee, choice, inner_share)};
+                landing_rim(view_, tee, choice, outer_share, rim_points),
+                landing_rim(view_, tee, choice, inner_share, rim_points)};
     }
     std::vector<Ring> rims() const {
         std::vector<Ring> rings;
@@ -113,6 +101,7 @@ class Drawing {
     void draw_tee_and_pin();
     void label_club(const DrawnClub& club, std::string_view css_class, bool further);
     void draw_scale_and_north();
+    void draw_wind();
 
     const PlanView& view_;
     const Hole& hole_;
@@ -310,6 +299,19 @@ void Drawing::draw_scale_and_north() {
     labels_ += text_element("yd", {centre + 12.5 * north, Anchor::middle}, "N");
 }
 
+// A broad arrow with the wind, in a row of its own below the scale.
+void Drawing::draw_wind() {
+    if (!view_.plan.conditions.wind) return;
+    const Wind& wind = *view_.plan.conditions.wind;
+    contents_.wind = true;
+    const double y = sheet_.height_px() - 0.5 * wind_row_px;
+    // The frame's y axis points to true north within what can be drawn.
+    const Point blows = sheet_.turned(-1.0 * along_bearing(wind.from.radians));
+    marks_ += path_element("wind", path_data(wind_arrow({20.0, y}, blows), true));
+    const std::string text = "wind " + wind_label(wind, view_.units);
+    labels_ += text_element("yd", {{38.0, y}, Anchor::start}, text);
+}
+
 HoleMap Drawing::draw(const std::string& id) {
     contents_.best = name_text(view_.golfer.clubs.at(best_.choice.club).name);
     if (second_) contents_.second = name_text(view_.golfer.clubs.at(second_->choice.club).name);
@@ -335,6 +337,7 @@ HoleMap Drawing::draw(const std::string& id) {
     draw_club(best_, "b");
     marks_ += landing_width + tee_and_pin;
     draw_scale_and_north();
+    draw_wind();
 
     const std::string outline = path_data(sheet_.ground(), sheet_);
     const std::string title = fmt::format("Map of hole {}", name_text(hole_.ref));

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "planner/reports/break_even_words.hpp"
+#include "planner/reports/day_words.hpp"
 #include "planner/reports/display_length.hpp"
 #include "planner/reports/hole_map.hpp"
 #include "planner/reports/html_table.hpp"
@@ -53,6 +54,7 @@ std::vector<std::string> choice_row(const PlanView& view, const Hole& hole, cons
     if (hole.par > 3) {
         cells.push_back(choice.landing ? length_number(choice.landing->width_m(), view.units) : "none");
     }
+    if (shows_day(view.plan)) cells.push_back(sentence(flight_cell(choice.day, view.units)));
     if (aim != AimFor::strokes) cells.push_back(strokes);
     return cells;
 }
@@ -67,6 +69,7 @@ std::vector<HtmlColumn> choice_columns(const PlanView& view, const Hole& hole) {
                                     {"Trouble", true},
                                     {fmt::format("Leaves, {}", unit), true}};
     if (hole.par > 3) columns.push_back({fmt::format("Width, {}", unit), true});
+    if (shows_day(view.plan)) columns.push_back({fmt::format("Carries, {}", unit)});
     if (view.plan.aim_for != AimFor::strokes) columns.push_back({"Strokes", true});
     return columns;
 }
@@ -135,6 +138,11 @@ std::string paragraph(std::string_view css_class, const std::string& words) {
                          : fmt::format("<p class=\"{}\">{}</p>\n", css_class, sentence(words));
 }
 
+std::string plays_as(const PlanView& view, std::size_t index) {
+    const std::string words = plays_as_words(view, index);
+    return words.empty() ? words : paragraph("plays", capitalised(words) + ".");
+}
+
 std::string flips(const PlanView& view, std::size_t index) {
     const std::string words = break_even_words(view, index);
     if (words.empty()) return {};
@@ -153,9 +161,9 @@ std::string hole_section(const PlanView& view, std::size_t index) {
     return fmt::format(
         "<section class=\"hole\" id=\"{0}\" aria-labelledby=\"{0}-h\">\n{1}\n<div>\n"
         "<h2 id=\"{0}-h\">Hole {2}{3}</h2>\n<p "
-        "class=\"facts\">{4}</p>\n{5}{6}{7}{8}{9}{10}{11}{12}</div>\n</section>\n",
+        "class=\"facts\">{4}</p>\n{5}{6}{7}{8}{9}{10}{11}{12}{13}</div>\n</section>\n",
         id, figure(map, id), isolated(name_text(hole.ref, 20)), name,
-        sentence(facts(view, hole, view.plan.holes.at(index))),
+        sentence(facts(view, hole, view.plan.holes.at(index))), plays_as(view, index),
         paragraph("verdict", verdict_words(view, index)),
         hole.par == 3 ? std::string() : paragraph("why", why_not_driver_words(view, index)),
         paragraph("sure", certainty_words(view.plan.holes.at(index))), flips(view, index),

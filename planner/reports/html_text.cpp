@@ -80,11 +80,12 @@ bool is_digit(char c) {
 
 // Whether a unit of measure starts here and ends with its own last letter.
 bool starts_with_unit(std::string_view text) {
-    for (const std::string_view unit : {"%", "yd", "m"}) {
+    for (const std::string_view unit : {"%", "yd", "m", "mph", "km/h", "hPa", "°C"}) {
         if (!text.starts_with(unit)) continue;
         if (text.size() == unit.size()) return true;
         const char next = text[unit.size()];
-        return next == ' ' || next == ',' || next == '.' || next == ';' || next == ':' || next == ')';
+        if (next == ' ' || next == ',' || next == '.' || next == ';' || next == ':' || next == ')')
+            return true;
     }
     return false;
 }

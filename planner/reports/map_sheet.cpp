@@ -48,7 +48,8 @@ Point up_direction(const LineOfPlay& line) {
 
 }  // namespace
 
-MapSheet::MapSheet(const Hole& hole, const std::vector<Ring>& shown, const std::vector<Point>& aim)
+MapSheet::MapSheet(const Hole& hole, const std::vector<Ring>& shown, const std::vector<Point>& aim,
+                   double more_below_px)
     : ground_(strip_of(hole, shown, aim)), up_(up_direction(hole.line)), origin_(hole.line.tee()) {
     constexpr double endless = std::numeric_limits<double>::infinity();
     Box turned_bounds{{endless, endless}, {-endless, -endless}};
@@ -61,11 +62,12 @@ MapSheet::MapSheet(const Hole& hole, const std::vector<Ring>& shown, const std::
     }
     const double wide = turned_bounds.max.x - turned_bounds.min.x;
     const double high = turned_bounds.max.y - turned_bounds.min.y;
-    scale_ = std::min({largest_px_per_m, (tallest_px - strip_below_px - 2.0 * margin_px) / high,
-                       (widest_px - 2.0 * label_gutter_px) / wide});
+    scale_ =
+        std::min({largest_px_per_m, (tallest_px - strip_below_px - more_below_px - 2.0 * margin_px) / high,
+                  (widest_px - 2.0 * label_gutter_px) / wide});
     width_px_ = std::max(narrowest_px, wide * scale_ + 2.0 * label_gutter_px);
     ground_height_px_ = high * scale_ + 2.0 * margin_px;
-    height_px_ = ground_height_px_ + strip_below_px;
+    height_px_ = ground_height_px_ + strip_below_px + more_below_px;
     shift_px_ = {(width_px_ - wide * scale_) / 2.0 - turned_bounds.min.x * scale_,
                  margin_px - turned_bounds.min.y * scale_};
 }

@@ -17,8 +17,10 @@ namespace landwidth {
 class MapSheet {
   public:
     // `shown`: ellipses that must be on the sheet; `aim`: the aim line. In the hole's plane. Ground beyond
-    // what the hole was planned on counts as lies.beyond().
-    MapSheet(const Hole& hole, const std::vector<Ring>& shown, const std::vector<Point>& aim);
+    // what the hole was planned on counts as lies.beyond(). `more_below_px`: paper kept free below the scale
+    // bar.
+    MapSheet(const Hole& hole, const std::vector<Ring>& shown, const std::vector<Point>& aim,
+             double more_below_px = 0.0);
 
     double width_px() const { return width_px_; }
     double height_px() const { return height_px_; }

@@ -6,6 +6,7 @@
 #include "planner/reports/hole_map.hpp"
 #include "planner/reports/html_text.hpp"
 #include "planner/reports/map_palette.hpp"
+#include "planner/reports/svg_writing.hpp"
 
 namespace landwidth {
 namespace {
@@ -97,6 +98,23 @@ std::string_view surrounding_class(Surrounding::Kind kind) {
     return "";
 }
 
+std::vector<Point> wind_arrow(Point centre, Point towards) {
+    const Point right{-towards.y, towards.x};
+    // Along and across, from the notched tail around the tip.
+    constexpr std::array<Point, 8> outline{{{-9.0, 0.0},
+                                            {-13.0, -4.0},
+                                            {2.0, -2.0},
+                                            {2.0, -6.0},
+                                            {13.0, 0.0},
+                                            {2.0, 6.0},
+                                            {2.0, 2.0},
+                                            {-13.0, 4.0}}};
+    std::vector<Point> points;
+    for (const Point p : outline)
+        points.push_back(centre + p.x * towards + p.y * right);
+    return points;
+}
+
 std::string map_legend(const MapContents& contents, DisplayUnits units) {
     std::string list = "<ul class=\"legend\" aria-label=\"Signs on this map\">\n";
     list += club_entry("b", contents.best, "best");
@@ -113,6 +131,10 @@ std::string map_legend(const MapContents& contents, DisplayUnits units) {
     if (contents.arcs) {
         list += entry("<path class=\"arc\" d=\"M1 10q12-7 24 0\"/>",
                       fmt::format("{} from the tee", display_unit(units)));
+    }
+    if (contents.wind) {
+        list += entry(path_element("wind", path_data(wind_arrow({13.0, 6.5}, {1.0, 0.0}), true)),
+                      "the way the wind blows");
     }
     for (const Lie lie : all_lies) {
         if (!contents.lies[index_of(lie)]) continue;

@@ -51,9 +51,9 @@ std::string details(std::string_view summary, const std::string& inside) {
     return fmt::format("<details>\n<summary>{}</summary>\n{}</details>\n", summary, inside);
 }
 
-std::string cautions_section(const std::vector<std::string>& warnings) {
+std::string cautions_section(const std::vector<std::string>& warnings, std::string_view setting) {
     std::string html = "<section class=\"part\">\n<h2>Before you swing</h2>\n";
-    html += bullet_list(standing_cautions());
+    html += bullet_list(standing_cautions(setting));
     if (!warnings.empty()) html += "<h2>Warnings</h2>\n" + bullet_list(warnings);
     return html + "</section>\n";
 }

@@ -21,8 +21,8 @@ std::string bullet_list(const std::vector<std::string>& sentences);
 // HTML.
 std::string details(std::string_view summary, const std::string& inside);
 
-// The standing cautions, and the warnings where there are some.
-std::string cautions_section(const std::vector<std::string>& warnings);
+// The standing cautions for a setting (see setting_words), and the warnings where there are some.
+std::string cautions_section(const std::vector<std::string>& warnings, std::string_view setting);
 
 // Club by club: carry and side with one standard deviation of the usual shot, run, mishits, shots behind it.
 // Clubs without a pattern are left out.

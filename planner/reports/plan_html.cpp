@@ -5,6 +5,7 @@
 #include <map>
 #include <optional>
 
+#include "planner/reports/day_words.hpp"
 #include "planner/reports/display_length.hpp"
 #include "planner/reports/hole_map.hpp"
 #include "planner/reports/hole_section.hpp"
@@ -35,16 +36,28 @@ std::string title_of(const PlanView& view) {
     return view.course.name.empty() ? "Tee shot plan" : "Tee shot plan: " + name_text(view.course.name, 80);
 }
 
+// Signs and lines that a plan for the reference day does not have.
+constexpr std::string_view day_style = R"css(
+.day { font-weight: 600; margin-bottom: 0; }
+.plays { margin: .1rem 0 .5rem; }
+.wind { fill: #fff; stroke: #000; stroke-width: 1.3; stroke-linejoin: miter; }
+)css";
+
+std::string day_line(const PlanView& view) {
+    const std::string day = day_words(view.plan.conditions, view.plan.has_heights, view.units);
+    return day.empty() ? day : fmt::format("<p class=\"day\">{}.</p>\n", sentence(capitalised(day)));
+}
+
 std::string page_header(const PlanView& view) {
     const std::string course =
         view.course.name.empty() ? std::string("Unnamed course") : name_text(view.course.name, 120);
     return fmt::format(
         "<header>\n<h1>{}</h1>\n<p class=\"sub\">Tee shot plan for {}, handicap index {:.1f}, {}-handed. {}, "
         "par {}. "
-        "Lengths in {}.</p>\n</header>\n",
+        "Lengths in {}.</p>\n{}</header>\n",
         isolated(course), isolated(name_text(view.golfer.name, 80)), view.golfer.handicap_index,
         view.golfer.hand == Hand::left ? "left" : "right", hole_word(view.plan.holes.size()), view.plan.par,
-        view.units == DisplayUnits::yards ? "yards" : "metres");
+        view.units == DisplayUnits::yards ? "yards" : "metres", day_line(view));
 }
 
 std::string difference_text(double value) {
@@ -185,6 +198,16 @@ std::vector<std::string> round_row(const PlanView& view, std::size_t i) {
     return row;
 }
 
+// What the tables of the holes say of the flight, where they do.
+std::string flight_key(const PlanView& view) {
+    if (!shows_day(view.plan)) return {};
+    return " Carries, in the tables of the holes: where the usual shot lands on this day, and how far it "
+           "drifts "
+           "to the right (R) or left (L) of where it lands otherwise; stopped: share of all balls that trees "
+           "or "
+           "buildings on their way stop.";
+}
+
 std::string round_table(const PlanView& view) {
     std::vector<HtmlColumn> columns{
         {"Hole"},          {"Par", true},     {fmt::format("Length, {}", display_unit(view.units)), true},
@@ -219,7 +242,8 @@ std::string round_table(const PlanView& view) {
            "finish "
            "in a bunker, among trees, in a penalty area or out of bounds. How sure: share of the plausible "
            "patterns, given how few shots stand behind them, in which the same club stays best. Strokes: " +
-           sentence(field_words(view.plan.field)) + ".</p>\n" + table.html() + "</section>\n";
+           sentence(field_words(view.plan.field)) + "." + flight_key(view) + "</p>\n" + table.html() +
+           "</section>\n";
 }
 
 // One switch for all maps, so that a whole booklet prints shaded; see hole_section.
@@ -234,9 +258,13 @@ std::string shade_switch(const PlanView& view) {
 }  // namespace
 
 std::string plan_html(const PlanView& view) {
+    std::string style = map_style();
+    if (shows_day(view.plan)) style += day_style;
     std::string html =
-        page_head(title_of(view), map_style()) + "<body>\n" + map_patterns() + page_header(view) + "<main>\n";
-    html += summary(view) + round_table(view) + cautions_section(view.plan.warnings) + shade_switch(view);
+        page_head(title_of(view), style) + "<body>\n" + map_patterns() + page_header(view) + "<main>\n";
+    html += summary(view) + round_table(view) +
+            cautions_section(view.plan.warnings, setting_words(view.plan.conditions, view.plan.has_heights)) +
+            shade_switch(view);
     for (std::size_t i = 0; i < view.plan.holes.size(); ++i)
         html += hole_section(view, i);
     html += plan_appendix(view) + "</main>\n" + page_footer({&view.course}) + "</body>\n</html>\n";

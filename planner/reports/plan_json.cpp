@@ -6,7 +6,9 @@
 #include <string>
 #include <vector>
 
+#include "planner/reports/day_words.hpp"
 #include "planner/reports/json_assumptions.hpp"
+#include "planner/reports/json_day.hpp"
 #include "planner/reports/json_pieces.hpp"
 #include "planner/reports/next_shot_words.hpp"
 #include "planner/reports/plan_reports.hpp"
@@ -69,11 +71,15 @@ Json json_break_evens(const std::optional<BreakEvens>& found, const Json& over) 
     };
     Json landing_today = nullptr;
     if (found->landing_width) landing_today = json_yards(found->landing_width->today_m);
+    Json tail_wind = nullptr;
+    if (found->wind && found->wind->flips_at_mps)
+        tail_wind = rounded(*found->wind->flips_at_mps / metres_per_second_per_mph, 1);
     return {
         {"over", over},
         {"landing_width_yd", flip(found->landing_width)},
         {"side_sd_yd", flip(found->side_sd)},
         {"carry_yd", flip(found->carry)},
+        {"tail_wind_mph", tail_wind},
         {"today",
          {{"landing_width_yd", landing_today},
           {"side_sd_yd", json_yards(found->side_sd.today_m)},
@@ -102,6 +108,16 @@ Json json_verdict(const PlanView& view, const Hole& hole, const HolePlan& plan) 
     return json;
 }
 
+// Beside the reference day too, where they tell what the profile's shots do.
+void add_flight(Json& json, const ShotOfTheDay& shot) {
+    json["carry_yd"] = json_yards(shot.carry_m);
+    json["drift_yd"] = json_yards(shot.drift_m);
+    json["run_yd"] = json_yards(shot.run_m);
+    json["peak_yd"] = json_yards(shot.peak_m);
+    json["landing_angle_deg"] = rounded(shot.landing_angle_rad / radians_per_degree, 1);
+    json["stopped_share"] = rounded(shot.stopped_share, 4);
+}
+
 Json json_choice(const PlanView& view, const Hole& hole, const TeeChoice& choice) {
     Json landing_width = nullptr;
     if (choice.landing) landing_width = json_yards(choice.landing->width_m());
@@ -117,6 +133,7 @@ Json json_choice(const PlanView& view, const Hole& hole, const TeeChoice& choice
     json["lies"] = json_shares(choice.lies);
     json["leave_yd"] = {{"mean", json_yards(choice.leave_mean_m)}, {"sd", json_yards(choice.leave_sd_m)}};
     json["landing_width_yd"] = landing_width;
+    add_flight(json, choice.day);
     if (!choice.score.empty()) json["score"] = json_score(choice.score, hole.par);
     return json;
 }
@@ -163,6 +180,10 @@ Json json_hole(const PlanView& view, std::size_t index) {
         {"par", hole.par},
         {"length_yd", json_yards(hole.line.length())},
         {"tee", hole.tee},
+        {"plays_as_yd", json_yards(plan.plays_as_m)},
+        {"rise_yd", json_yards(plan.rise_m)},
+        {"tail_wind_mph", json_mph(plan.tail_wind_mps)},
+        {"cross_wind_mph", json_mph(plan.cross_wind_mps)},
         {"verdict", json_verdict(view, hole, plan)},
         {"choices", std::move(choices)},
     };
@@ -219,7 +240,8 @@ std::string plan_json(const PlanView& view) {
     for (const std::string& warning : view.plan.warnings)
         warnings.push_back(warning);
     Json cautions = Json::array();
-    for (const std::string& caution : standing_cautions())
+    for (const std::string& caution :
+         standing_cautions(setting_words(view.plan.conditions, view.plan.has_heights)))
         cautions.push_back(caution);
 
     const Json plan{
@@ -231,6 +253,8 @@ std::string plan_json(const PlanView& view) {
         {"golfer", {{"name", view.golfer.name}}},
         {"field", view.plan.field == FieldKind::personal ? "personal" : "published"},
         {"aim_for", aim_key(view.plan.aim_for)},
+        {"day", json_day(view.plan.conditions)},
+        {"has_heights", view.plan.has_heights},
         {"assumptions", json_assumptions(list_assumptions(view.plan.assumptions))},
         {"warnings", std::move(warnings)},
         {"holes", std::move(holes)},

@@ -4,9 +4,9 @@
 
 #include <algorithm>
 #include <array>
-#include <numbers>
 
 #include "planner/reports/display_length.hpp"
+#include "planner/reports/landing_rim.hpp"
 #include "planner/reports/layer_shapes.hpp"
 #include "planner/reports/layer_style.hpp"
 #include "planner/reports/rounded.hpp"
@@ -83,17 +83,10 @@ PlanLayer layer_of_ellipses(const PlanView& view) {
                     {}};
     for_choices(view, clubs_with_ellipses, [&](const Hole& hole, const HolePlan& plan, std::size_t rank) {
         const TeeChoice& choice = plan.choices[rank];
-        const auto& pattern = view.golfer.clubs.at(choice.club).pattern;
-        if (!pattern) return;
+        if (!view.golfer.clubs.at(choice.club).pattern) return;
         const ChoiceWords words = words_of(view, plan, rank);
-        const Point along = along_bearing(choice.aim);
         for (const double share : ellipse_shares) {
-            const LandingEllipse ellipse = landing_ellipse(*pattern, share);
-            Ring ring;
-            for (int i = 0; i < ellipse_points; ++i) {
-                const ShotOffset rim = ellipse.rim(2.0 * std::numbers::pi * i / ellipse_points);
-                ring.push_back(hole.line.tee() + rim.carry_m * along + rim.side_m * to_the_right(along));
-            }
+            const Ring ring = landing_rim(view, hole.line.tee(), choice, share, ellipse_points);
             const std::string label =
                 fmt::format("{}: {} of the usual shots land here", words.club, share_text(share));
             layer.features.push_back({lonlat_areas(hole.frame, {{ring, {}}}),

@@ -5,6 +5,7 @@
 
 #include "planner/reports/break_even_words.hpp"
 #include "planner/reports/closing_text.hpp"
+#include "planner/reports/day_words.hpp"
 #include "planner/reports/display_length.hpp"
 #include "planner/reports/next_shot_words.hpp"
 #include "planner/reports/plan_reports.hpp"
@@ -72,7 +73,8 @@ std::string title(const PlanView& view) {
     if (!course.empty()) words += fmt::format(": {}", name_text(course));
     if (const std::string tee = common_tee(view.course); !tee.empty())
         words += fmt::format(", tee {}", name_text(tee));
-    return wrapped(words);
+    const std::string day = day_words(view.plan.conditions, view.plan.has_heights, view.units);
+    return wrapped(words) + (day.empty() ? "" : wrapped(capitalised(day) + "."));
 }
 
 std::string holes_table(const PlanView& view) {
@@ -211,6 +213,10 @@ std::string hole_by_hole(const PlanView& view) {
         const std::string ref = shortened(view.course.holes.at(i).ref, longest_ref);
         text += wrapped(fmt::format("{}, {}", name_text(club_of(view, best)), aim_words(best, view.units)),
                         ref + std::string(ref_width + 2 - std::min(display_width(ref), ref_width), ' '));
+        if (const std::string plays = plays_as_words(view, i); !plays.empty()) {
+            text += wrapped(plays, std::string(ref_width + 2, ' '));
+            text += wrapped(flight_words(best.day, view.units), std::string(ref_width + 2, ' '));
+        }
         if (const std::string next = one_after_another(next_shot_words(view, i)); !next.empty()) {
             text += wrapped(next, std::string(ref_width + 2, ' '));
         }
@@ -228,7 +234,9 @@ std::string hole_by_hole(const PlanView& view) {
 std::string plan_text(const PlanView& view) {
     return title(view) + "\n" + holes_table(view) + "\n" + key(view) + "\n" + round_totals(view) + "\n" +
            scores_table(view) + hole_by_hole(view) + bulleted("Warnings", view.plan.warnings) +
-           bulleted("Keep in mind", standing_cautions()) + "\n" + map_line(view.course);
+           bulleted("Keep in mind",
+                    standing_cautions(setting_words(view.plan.conditions, view.plan.has_heights))) +
+           "\n" + map_line(view.course);
 }
 
 }  // namespace landwidth

@@ -14,6 +14,10 @@ double json_yards(double metres) {
     return rounded(to_yards(metres), 1);
 }
 
+double json_feet(double metres) {
+    return rounded(metres / metres_per_foot, 1);
+}
+
 const char* lie_key(Lie lie) {
     switch (lie) {
         case Lie::teeing_area:
@@ -43,6 +47,12 @@ Json json_trouble(const std::optional<Trouble>& trouble) {
     return {{"lie", lie_key(trouble->lie)}, {"distance_yd", json_yards(trouble->offset_m)}};
 }
 
+Json json_ground(const GroundAtStation& ground) {
+    return {{"over_tee_ft", json_feet(ground.over_tee_m)},
+            {"rise_along_percent", rounded(100.0 * ground.rise_along, 1)},
+            {"rise_to_right_percent", rounded(100.0 * ground.rise_to_right, 1)}};
+}
+
 Json json_transect(const Transect& transect) {
     Json width = nullptr;
     Json edges = nullptr;
@@ -62,17 +72,22 @@ Json json_hole(const Hole& hole, const HoleSurvey& survey) {
     Json stroke_index = nullptr;
     if (hole.stroke_index) stroke_index = *hole.stroke_index;
     Json transects = Json::array();
-    for (const Transect& transect : survey.transects)
-        transects.push_back(json_transect(transect));
-    return {{"ref", hole.ref},
-            {"name", hole.name},
-            {"feature", hole.feature},
-            {"par", hole.par},
-            {"par_inferred", hole.par_inferred},
-            {"stroke_index", stroke_index},
-            {"length_yd", json_yards(survey.length_m)},
-            {"tee", hole.tee},
-            {"transects", std::move(transects)}};
+    for (std::size_t i = 0; i < survey.transects.size(); ++i) {
+        Json transect = json_transect(survey.transects[i]);
+        if (!survey.ground.empty()) transect["ground"] = json_ground(survey.ground[i]);
+        transects.push_back(std::move(transect));
+    }
+    Json json{{"ref", hole.ref},
+              {"name", hole.name},
+              {"feature", hole.feature},
+              {"par", hole.par},
+              {"par_inferred", hole.par_inferred},
+              {"stroke_index", stroke_index},
+              {"length_yd", json_yards(survey.length_m)},
+              {"tee", hole.tee}};
+    if (survey.rise_m) json["rise_ft"] = json_feet(*survey.rise_m);
+    json["transects"] = std::move(transects);
+    return json;
 }
 
 Json json_finding(const Finding& finding) {

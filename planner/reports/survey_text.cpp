@@ -61,6 +61,39 @@ std::string transect_table(const HoleSurvey& survey, DisplayUnits units) {
     return table.text(report_width, 2);
 }
 
+// "12 ft above", "level".
+std::string over_tee_text(double over_m, DisplayUnits units) {
+    const std::string height = height_text(std::abs(over_m), units);
+    if (height.starts_with("0 ")) return "level";
+    return fmt::format("{} {}", height, over_m < 0.0 ? "below" : "above");
+}
+
+// A slope of less than half a percent is level to a golfer.
+std::string slope_text(double rise, std::string_view when_above, std::string_view when_below) {
+    const std::string percent = fmt::format("{:.0f}", std::abs(100.0 * rise));
+    if (percent == "0") return "level";
+    return fmt::format("{} % {}", percent, rise > 0.0 ? when_above : when_below);
+}
+
+std::string ground_text(const HoleSurvey& survey, DisplayUnits units) {
+    if (!survey.rise_m) return {};
+    const std::string rise = over_tee_text(*survey.rise_m, units);
+    std::string text =
+        fmt::format("  The pin lies {}.\n", rise == "level" ? "level with the tee" : rise + " the tee");
+    if (survey.ground.empty()) return text;
+    TextTable table({{std::string(display_unit(units)), right},
+                     {"from the tee", left},
+                     {"along the play", left},
+                     {"across it", left}});
+    for (std::size_t i = 0; i < survey.ground.size(); ++i) {
+        const GroundAtStation& ground = survey.ground[i];
+        table.add_row({length_number(survey.transects[i].station_m, units),
+                       over_tee_text(ground.over_tee_m, units), slope_text(ground.rise_along, "up", "down"),
+                       slope_text(ground.rise_to_right, "down to the left", "down to the right")});
+    }
+    return text + table.text(report_width, 2);
+}
+
 std::string place_text(LonLat place) {
     return fmt::format("{:.5f} {} {:.5f} {}", std::abs(place.lat_deg), place.lat_deg < 0.0 ? "S" : "N",
                        std::abs(place.lon_deg), place.lon_deg < 0.0 ? "W" : "E");
@@ -124,6 +157,7 @@ std::string survey_text(const Course& course, const std::vector<HoleSurvey>& sur
         text += surveys[i].transects.empty() ? fmt::format("  shorter than {}: nothing to measure\n",
                                                            length_text(Yards{150.0}.metres(), units))
                                              : transect_table(surveys[i], units);
+        text += ground_text(surveys[i], units);
     }
     text += course.findings.empty() ? "\nNo findings.\n" : "\nFindings\n";
     for (const Finding& finding : course.findings)

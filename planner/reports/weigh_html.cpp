@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "planner/reports/build_words.hpp"
+#include "planner/reports/day_words.hpp"
 #include "planner/reports/display_length.hpp"
 #include "planner/reports/gain_bar.hpp"
 #include "planner/reports/html_table.hpp"
@@ -65,13 +66,15 @@ std::string page_header(const WeighView& view) {
     for (const Course& course : view.courses)
         courses += fmt::format("{}{}, {}", courses.empty() ? "" : "; ",
                                isolated(name_text(course_name(course), 120)), hole_word(course.holes.size()));
+    const std::string day = day_words(view.weighing.conditions, view.weighing.has_heights, view.units);
     return fmt::format(
         "<header>\n<h1>What changes to the bag are worth</h1>\n<p class=\"sub\">For {}, handicap index "
         "{:.1f}, "
-        "{}-handed. {}. Lengths in {}.</p>\n<p class=\"question\">{}</p>\n</header>\n",
+        "{}-handed. {}. Lengths in {}.</p>\n<p class=\"question\">{}</p>\n{}</header>\n",
         isolated(name_text(view.golfer.name, 80)), view.golfer.handicap_index,
         view.golfer.hand == Hand::left ? "left" : "right", courses,
-        view.units == DisplayUnits::yards ? "yards" : "metres", sentence(question_words(view)));
+        view.units == DisplayUnits::yards ? "yards" : "metres", sentence(question_words(view)),
+        day.empty() ? day : fmt::format("<p><b>{}.</b></p>\n", sentence(capitalised(day))));
 }
 
 std::string side_by_side(const WeighView& view) {
@@ -239,7 +242,9 @@ std::string weigh_html(const WeighView& view) {
     html += side_by_side(view) + patterns(view);
     for (const WeighedChange& change : view.weighing.changes)
         html += ChangeSection(view, change).html();
-    html += cautions_section(view.weighing.warnings) + on_the_bench() + assumptions(view);
+    html += cautions_section(view.weighing.warnings,
+                             setting_words(view.weighing.conditions, view.weighing.has_heights)) +
+            on_the_bench() + assumptions(view);
     std::vector<const Course*> courses;
     for (const Course& course : view.courses)
         courses.push_back(&course);

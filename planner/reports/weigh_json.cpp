@@ -1,4 +1,6 @@
+#include "planner/reports/day_words.hpp"
 #include "planner/reports/json_assumptions.hpp"
+#include "planner/reports/json_day.hpp"
 #include "planner/reports/json_pieces.hpp"
 #include "planner/reports/rounded.hpp"
 #include "planner/reports/weigh_reports.hpp"
@@ -32,11 +34,14 @@ class WeighJson {
         return {{"format", "landwidth-weighing/1"},
                 {"golfer", {{"name", view_.golfer.name}}},
                 {"courses", std::move(courses)},
+                {"day", json_day(view_.weighing.conditions)},
+                {"has_heights", view_.weighing.has_heights},
                 {"expected_strokes", rounded(view_.weighing.strokes, stroke_decimals)},
                 {"changes", std::move(changes)},
                 {"assumptions", json_assumptions(list_assumptions(view_.weighing.assumptions))},
                 {"warnings", view_.weighing.warnings},
-                {"cautions", standing_cautions()}};
+                {"cautions",
+                 standing_cautions(setting_words(view_.weighing.conditions, view_.weighing.has_heights))}};
     }
 
   private:

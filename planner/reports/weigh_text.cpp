@@ -1,6 +1,7 @@
 #include <fmt/format.h>
 
 #include "planner/reports/closing_text.hpp"
+#include "planner/reports/day_words.hpp"
 #include "planner/reports/display_length.hpp"
 #include "planner/reports/text_table.hpp"
 #include "planner/reports/weigh_reports.hpp"
@@ -21,7 +22,9 @@ std::string title(const WeighView& view) {
         const Course& course = view.courses[i];
         words += (i == 0 ? ": " : ", ") + name_text(course.name.empty() ? course.source : course.name);
     }
-    return wrapped(words);
+    const Weighing& weighing = view.weighing;
+    const std::string day = day_words(weighing.conditions, weighing.has_heights, view.units);
+    return wrapped(words) + (day.empty() ? "" : wrapped(capitalised(day) + "."));
 }
 
 std::string side_by_side(const WeighView& view) {
@@ -86,7 +89,10 @@ std::string one_change(const WeighView& view, const WeighedChange& change) {
 
 std::string closing(const WeighView& view) {
     std::string text =
-        bulleted("Warnings", view.weighing.warnings) + bulleted("Keep in mind", standing_cautions()) + "\n";
+        bulleted("Warnings", view.weighing.warnings) +
+        bulleted("Keep in mind",
+                 standing_cautions(setting_words(view.weighing.conditions, view.weighing.has_heights))) +
+        "\n";
     for (const Course& course : view.courses)
         text += map_line(course);
     return text;

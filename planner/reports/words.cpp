@@ -257,26 +257,23 @@ std::vector<std::string> caution_words(const PlanView& view, std::size_t hole) {
     return sentences;
 }
 
-const std::vector<std::string>& cautions_of_any_shot() {
-    static const std::vector<std::string> sentences{
+std::vector<std::string> cautions_of_any_shot(std::string_view setting) {
+    return {
         "Nobody may be within reach of the shot, walkers, greenkeepers and other holes included; warn at "
         "once when a ball goes their way.",
         "In a thunderstorm stop and take shelter at once.",
-        "The figures are averages over many shots with the patterns given, in still air on level ground: "
-        "advice for a long run, no promise for one shot.",
+        fmt::format("The figures are averages over many shots with the patterns given, {}: advice for a long "
+                    "run, no promise for one shot.",
+                    setting),
     };
-    return sentences;
 }
 
-const std::vector<std::string>& standing_cautions() {
-    static const std::vector<std::string> sentences = [] {
-        std::vector<std::string> all = cautions_of_any_shot();
-        all.insert(all.end() - 1,
-                   "Local rules, the committee, and what you see on the day come before this plan; the map "
-                   "may be old or incomplete.");
-        return all;
-    }();
-    return sentences;
+std::vector<std::string> standing_cautions(std::string_view setting) {
+    std::vector<std::string> all = cautions_of_any_shot(setting);
+    all.insert(all.end() - 1,
+               "Local rules, the committee, and what you see on the day come before this plan; the map "
+               "may be old or incomplete.");
+    return all;
 }
 
 }  // namespace landwidth

@@ -33,11 +33,14 @@ std::string certainty_words(const HolePlan& hole);
 // One sentence each: buildings, roads and neighbouring holes inside the pattern of the club chosen.
 std::vector<std::string> caution_words(const PlanView& view, std::size_t hole);
 
+// What figures hold for where no day and no ground was given; see setting_words.
+inline constexpr std::string_view reference_setting = "in still air on level ground";
+
 // The cautions and limits of any answer about a shot, one sentence each.
-const std::vector<std::string>& cautions_of_any_shot();
+std::vector<std::string> cautions_of_any_shot(std::string_view setting = reference_setting);
 
 // The cautions and limits every plan carries, one sentence each.
-const std::vector<std::string>& standing_cautions();
+std::vector<std::string> standing_cautions(std::string_view setting = reference_setting);
 
 // "58 %"; shares that would round to none or all without being so are "<1 %" and ">99 %".
 std::string share_text(double share);

@@ -51,7 +51,9 @@ class TeeCost {
     explicit TeeCost(const fixture::HoleParts& parts)
         : golfer_(typical_golfer({"typical", 14.0, 230.0})),
           hole_(fixture::invented_hole(parts)),
-          game_(golfer_, request_.assumptions.engine),
+          game_(golfer_,
+                std::make_shared<const BagFlights>(golfer_, request_.conditions, request_.assumptions.engine),
+                request_.assumptions.engine),
           study_(hole_, golfer_, game_, bag_, request_, 0) {}
 
     // Expected strokes at the best of seven aims 1.2 degrees apart, about the one that brings the usual shot

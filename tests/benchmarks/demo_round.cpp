@@ -1,7 +1,5 @@
 #include "tests/benchmarks/demo_round.hpp"
 
-#include <memory>
-
 #include "courses/course_assembly.hpp"
 #include "courses/map_source.hpp"
 #include "golfer-profiles/profile_file.hpp"
@@ -25,9 +23,10 @@ const Course& demo_course() {
 
 DemoGolfer::DemoGolfer(std::size_t number)
     : golfer(read_profile(profile_path(number)).golfer),
-      bag(bag_shots(golfer, request.assumptions.engine,
+      flights(std::make_shared<const BagFlights>(golfer, request.conditions, request.assumptions.engine)),
+      bag(bag_shots(golfer, *flights, request.assumptions.engine,
                     static_cast<int>(request.assumptions.engine.confidence_draws))),
-      game(golfer, request.assumptions.engine) {}
+      game(golfer, flights, request.assumptions.engine) {}
 
 const DemoGolfer& demo_golfer(std::size_t number) {
     static std::array<std::unique_ptr<const DemoGolfer>, golfer_names.size()> made;

@@ -3,6 +3,7 @@
 
 #include <array>
 #include <filesystem>
+#include <memory>
 #include <string>
 
 #include "courses/course.hpp"
@@ -28,6 +29,7 @@ struct DemoGolfer {
 
     PlanRequest request;
     Golfer golfer;
+    std::shared_ptr<const BagFlights> flights;
     BagShots bag;
     GolferGame game;
 };

@@ -162,7 +162,7 @@ void print_steps(const DemoGolfer& golfer, const Hole& hole) {
     for (const double step_yd : {0.5, 1.0, 2.0, 4.0}) {
         PlanRequest request;
         request.assumptions.engine.field_step_m = Yards{step_yd}.metres();
-        const GolferGame game(golfer.golfer, request.assumptions.engine);
+        const GolferGame game(golfer.golfer, golfer.flights, request.assumptions.engine);
         Solved one{step_yd, 0.0, 0.0, {}, 0};
         const LieRaster lies(hole.lies, request.assumptions.engine.lie_cell_m);
         std::unique_ptr<HoleStudy> study;
@@ -212,7 +212,7 @@ void print_figures(std::size_t number) {
         const tbb::global_control single(tbb::global_control::max_allowed_parallelism, 1);
         one = least_seconds(2, [&] { one_thread_strokes = plan(); });
     }
-    const GolferGame game(golfer.golfer, golfer.request.assumptions.engine);
+    const GolferGame game(golfer.golfer, golfer.flights, golfer.request.assumptions.engine);
     const Round round = counted(golfer, game);
     const ShotOption& shot = game.menu().options(Stance::fairway)[2];
     const double bare = bare_look_ups(round, shot.value_set);

@@ -60,7 +60,8 @@ BENCHMARK(assembling_the_course)->Unit(benchmark::kMillisecond)->UseRealTime();
 void making_the_bag_ready(benchmark::State& state) {
     const DemoGolfer& golfer = demo_golfer(golfer_of(state));
     for ([[maybe_unused]] auto iteration : state)
-        benchmark::DoNotOptimize(bag_shots(golfer.golfer, golfer.request.assumptions.engine, 60));
+        benchmark::DoNotOptimize(
+            bag_shots(golfer.golfer, *golfer.flights, golfer.request.assumptions.engine, 60));
 }
 BENCHMARK(making_the_bag_ready)->Apply(every_golfer);
 

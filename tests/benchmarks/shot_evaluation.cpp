@@ -30,7 +30,8 @@ const std::vector<FanShots>& BagPoints::of(std::size_t club) {
     if (!missing) return sets;
     for (std::uint64_t i = 0; i < static_cast<std::uint64_t>(points_.replicates); ++i)
         sets.push_back(fan_shots(*golfer_.golfer.clubs[club].pattern, points_.log2_points,
-                                 points_.first_replicate + i, assumptions_));
+                                 points_.first_replicate + i, assumptions_, golfer_.flights->full(club),
+                                 golfer_.flights->day().wind));
     return sets;
 }
 
@@ -40,7 +41,7 @@ HoleGround::HoleGround(const Hole& hole, const DemoGolfer& golfer, const Finenes
       raster_(hole.lies, assumptions_.lie_cell_m),
       relief_{raster_, field, hole.line.pin(), club_length(golfer.golfer, assumptions_),
               assumptions_.back_on_line_reach_m},
-      fan_(relief_, golfer.game.clearance(), hole.line.tee(), forward_of(hole),
+      fan_(relief_, day_over(hole, golfer.flights->day()), hole.line.tee(), forward_of(hole),
            field.cost(hole.line.tee(), Lie::teeing_area, 2), golfer.request.local_rule_e5, assumptions_) {}
 
 double HoleGround::strokes(const HolePlan& plan, const TeeChoice& choice, const std::vector<FanShots>& sets) {

@@ -47,6 +47,26 @@ TEST_CASE("nothing within reach flips it", "[break_evens]") {
           "no side spread or carry within reach flips it to 3-wood");
 }
 
+TEST_CASE("a wind that flips it blows from behind or against", "[break_evens]") {
+    const auto words = [](double tail_mph) {
+        return words_in_yards({.landing_width = {},
+                               .side_sd = {yd(18.0), {}},
+                               .carry = {yd(212.0), yd(204.6)},
+                               .wind = WindBreakEven{tail_mph * metres_per_second_per_mph}});
+    };
+    CHECK(words(-9.0) ==
+          "flips to 3-wood if the carry is under 205 yd (212 now) or there is a wind of 9 mph against");
+    CHECK(words(14.0) ==
+          "flips to 3-wood if the carry is under 205 yd (212 now) or there is a wind of 14 mph behind");
+    CHECK(words(0.2) ==
+          "flips to 3-wood if the carry is under 205 yd (212 now) or there is the least wind behind");
+    CHECK(words_in_yards({.landing_width = {},
+                          .side_sd = {yd(18.0), {}},
+                          .carry = {yd(212.0), {}},
+                          .wind = WindBreakEven{}}) ==
+          "no side spread, carry or wind within reach flips it to 3-wood");
+}
+
 TEST_CASE("two numbers that would read the same get a decimal", "[break_evens]") {
     CHECK(words_in_yards({.landing_width = {}, .side_sd = {yd(18.0), yd(18.3)}, .carry = {yd(212.0), {}}}) ==
           "flips to 3-wood if the side spread is over 18.3 yd (18.0 now)");

@@ -123,7 +123,8 @@ TeeChoice choice(std::size_t club, double aim_rad, double carry_m, double stroke
             .leave_mean_m = 150.0,
             .leave_sd_m = 14.0,
             .landing = std::nullopt,
-            .cautions = {}};
+            .cautions = {},
+            .day = {.carry_m = carry_m}};
 }
 
 HolePlan par4_plan() {
@@ -148,6 +149,10 @@ HolePlan par4_plan() {
                     .landing_width = BreakEven{34.0, 26.0}, .side_sd = {15.0, 20.1}, .carry = {189.0, 183.0}},
             .next = {},
             .cost_map = std::nullopt,
+            .plays_as_m = 371.5,
+            .rise_m = 0.0,
+            .tail_wind_mps = 0.0,
+            .cross_wind_mps = 0.0,
             .strokes_received = 0,
             .always_driver = 4.69,
             .never_driver = 4.61};
@@ -168,6 +173,10 @@ HolePlan par3_plan() {
                     .landing_width = std::nullopt, .side_sd = {9.5, std::nullopt}, .carry = {141.0, 141.1}},
             .next = {},
             .cost_map = std::nullopt,
+            .plays_as_m = 146.0,
+            .rise_m = 0.0,
+            .tail_wind_mps = 0.0,
+            .cross_wind_mps = 0.0,
             .strokes_received = 0,
             .always_driver = 3.42,
             .never_driver = 3.42};
@@ -259,6 +268,8 @@ PlanFixture two_holes() {
                      .score = {},
                      .always_driver = 8.11,
                      .never_driver = 8.03,
+                     .conditions = {},
+                     .has_heights = false,
                      .assumptions = default_assumptions(),
                      .warnings = {"most patterns are presets: record shots to be surer"}}};
 }
@@ -274,6 +285,43 @@ PlanFixture own_field() {
     HolePlan& par3 = made.plan.holes[1];
     par3.choices[0].score.shares = {0.0, 0.0, 0.12, 0.44, 0.35, 0.08, 0.01};
     made.plan.score = sum_of({par4.choices[0].score, par3.choices[0].score});
+    return made;
+}
+
+PlanFixture windy_day() {
+    PlanFixture made = own_field();
+    made.plan.conditions = {.wind = Wind{12.0 * metres_per_second_per_mph, Bearing::from_degrees(240.0),
+                                         18.0 * metres_per_second_per_mph},
+                            .weather = {.temperature_k = 281.15, .pressure_pa = 100200.0, .humidity = 0.6},
+                            .fairway = Firmness::soft,
+                            .rough = Firmness::ordinary};
+    made.plan.has_heights = true;
+    HolePlan& par4 = made.plan.holes[0];
+    par4.plays_as_m = 362.1;
+    par4.rise_m = 5.5;
+    par4.tail_wind_mps = 2.68;
+    par4.cross_wind_mps = 4.65;
+    par4.choices[0].day = {.carry_m = 194.0,
+                           .drift_m = 8.2,
+                           .run_m = 11.0,
+                           .peak_m = 24.0,
+                           .landing_angle_rad = 0.7,
+                           .stopped_share = 0.031};
+    par4.choices[1].day = {.carry_m = 211.0,
+                           .drift_m = 9.4,
+                           .run_m = 13.0,
+                           .peak_m = 27.0,
+                           .landing_angle_rad = 0.66,
+                           .stopped_share = 0.009};
+    HolePlan& par3 = made.plan.holes[1];
+    par3.plays_as_m = 158.0;
+    par3.rise_m = -0.2;
+    par3.tail_wind_mps = -4.65;
+    par3.cross_wind_mps = 2.68;
+    par3.choices[0].day = {
+        .carry_m = 130.0, .drift_m = 4.6, .run_m = 2.0, .peak_m = 26.0, .landing_angle_rad = 0.9};
+    par3.choices[1].day = {
+        .carry_m = 138.0, .drift_m = 0.3, .run_m = 2.0, .peak_m = 25.0, .landing_angle_rad = 0.88};
     return made;
 }
 

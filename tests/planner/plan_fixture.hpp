@@ -35,6 +35,14 @@ PlanFixture two_holes();
 // - the round: 8.03, standard deviation 1.357 = sqrt(1.1379 + 0.7036).
 PlanFixture own_field();
 
+// The same on a day: 12 mph from 240 with gusts of 18, 8 C, 1002 hPa, humidity 60 %, soft fairways, heights
+// known.
+// - hole 1: plays as 362.1 m (396 yd), 5.5 m (6 yd) up, wind 6 mph behind and 10 from the left; the 3-wood
+//   carries 194 m (212 yd), drifts 8.2 m (9 yd) right, runs 11 m (12 yd), and 3 % of its balls are stopped.
+// - hole 2: plays as 158 m (173 yd), level, wind 10 mph against and 6 from the left; the 7-iron carries 130 m
+//   (142 yd), drifts 4.6 m (5 yd) right; the 6-iron carries 138 m (151 yd) without drift.
+PlanFixture windy_day();
+
 // The same, aimed at Stableford points: 1.96 and 1.62 on the holes, by 0.11 over the driver on hole 1, where
 // a stroke is received; and aimed at par or better: on 50.0 and 56.0 % of such holes, by 2.1 % over the
 // driver.

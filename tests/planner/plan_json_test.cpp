@@ -40,22 +40,23 @@ TEST_CASE("rounding for files", "[plan_json]") {
 
 TEST_CASE("the plan has the keys of the contract, in its order", "[plan_json]") {
     const Json plan = read(two_holes());
-    CHECK(keys(plan) == Keys{"format", "course", "golfer", "field", "aim_for", "assumptions", "warnings",
-                             "holes", "round", "cautions"});
+    CHECK(keys(plan) == Keys{"format", "course", "golfer", "field", "aim_for", "day", "has_heights",
+                             "assumptions", "warnings", "holes", "round", "cautions"});
     CHECK(plan["format"] == "landwidth-plan/1");
     CHECK(keys(plan["course"]) == Keys{"name", "source", "attribution"});
     CHECK(keys(plan["golfer"]) == Keys{"name"});
     CHECK(keys(plan["round"]) == Keys{"par", "expected_strokes", "always_driver", "never_driver"});
     REQUIRE(plan["holes"].size() == 2);
     for (const Json& hole : plan["holes"]) {
-        CHECK(keys(hole) == Keys{"ref", "par", "length_yd", "tee", "verdict", "choices", "name",
-                                 "par_inferred", "cautions"});
+        CHECK(keys(hole) == Keys{"ref", "par", "length_yd", "tee", "plays_as_yd", "rise_yd", "tail_wind_mph",
+                                 "cross_wind_mph", "verdict", "choices", "name", "par_inferred", "cautions"});
         CHECK(keys(hole["verdict"]) == Keys{"club", "aim_bearing_deg", "aim_point", "aim_text",
                                             "expected_strokes", "margin_strokes", "over", "confidence",
                                             "toss_up", "break_evens"});
         for (const Json& choice : hole["choices"]) {
             CHECK(keys(choice) == Keys{"club", "aim_bearing_deg", "expected_strokes", "standard_error",
-                                       "lies", "leave_yd", "landing_width_yd"});
+                                       "lies", "leave_yd", "landing_width_yd", "carry_yd", "drift_yd",
+                                       "run_yd", "peak_yd", "landing_angle_deg", "stopped_share"});
             CHECK(keys(choice["lies"]) ==
                   Keys{"fairway", "rough", "bunker", "trees", "green", "penalty", "out_of_bounds"});
             CHECK(keys(choice["leave_yd"]) == Keys{"mean", "sd"});
@@ -93,7 +94,8 @@ TEST_CASE("the numbers of a hole stand in the contract's units", "[plan_json]") 
           Json{{"over", "driver"},
                {"landing_width_yd", 28.4},  // 26 m
                {"side_sd_yd", 22.0},        // 20.1 m
-               {"carry_yd", 200.1},         // 183 m
+               {"carry_yd", 200.1},
+               {"tail_wind_mph", nullptr},  // 183 m
                {"today", {{"landing_width_yd", 37.2}, {"side_sd_yd", 16.4}, {"carry_yd", 206.7}}}});
     const Json& choice = hole["choices"][0];
     CHECK(choice["standard_error"] == 0.001);

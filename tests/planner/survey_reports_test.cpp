@@ -94,6 +94,27 @@ TEST_CASE("the same transects in metres", "[survey_reports]") {
     CHECK(has(text, "shorter than 137 m"));
 }
 
+TEST_CASE("heights and slopes, where the ground is known", "[survey_reports]") {
+    const PlanFixture fixture = two_holes();
+    CHECK_FALSE(has(survey_text(fixture.course, surveys(), DisplayUnits::yards), "pin lies"));
+    std::vector<HoleSurvey> known = surveys();
+    known[0].rise_m = 3.66;
+    known[0].ground = {{-2.4, 0.034, -0.0049}, {0.1, -0.02, 0.031}};
+    known[1].rise_m = -0.1;
+    const std::string text = survey_text(fixture.course, known, DisplayUnits::yards);
+    CHECK(has(text, "  The pin lies 12 ft above the tee.\n"));
+    CHECK(has(text, "  The pin lies level with the tee.\n"));
+    CHECK(has(text, "  150  8 ft below    3 % up          level\n"));
+    CHECK(has(text, "  160  level         2 % down        3 % down to the left\n"));
+    CHECK(has(survey_text(fixture.course, known, DisplayUnits::metres), "The pin lies 4 m above the tee."));
+
+    const Json survey = Json::parse(survey_json(fixture.course, known));
+    CHECK(survey["holes"][0]["rise_ft"] == 12.0);
+    CHECK(survey["holes"][0]["transects"][0]["ground"] ==
+          Json{{"over_tee_ft", -7.9}, {"rise_along_percent", 3.4}, {"rise_to_right_percent", -0.5}});
+    CHECK(survey["holes"][1]["rise_ft"] == -0.3);
+}
+
 TEST_CASE("findings say what, where and what to do, then a summary", "[survey_reports]") {
     PlanFixture fixture = two_holes();
     fixture.course.findings[0].place = LonLat{-20.5, -47.25};

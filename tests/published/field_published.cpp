@@ -114,7 +114,8 @@ TEST_CASE("a tour preset takes the strokes of the published table", "[published]
     }
     SECTION("from the fairway") {
         const EngineAssumptions assumptions = default_assumptions().engine;
-        const GolferGame game(tour, assumptions);
+        const GolferGame game(tour, std::make_shared<const BagFlights>(tour, Conditions{}, assumptions),
+                              assumptions);
         const Hole hole = published::ordinary_hole(560.0, 5, 2);
         const LieRaster lies(hole.lies, assumptions.lie_cell_m);
         const PersonalField field(game, hole, lies, {1.14, 180.0, false}, GolferAim(AimFor::strokes, 5, 0));

@@ -30,11 +30,11 @@ GroundShots::GroundShots(const Golfer& golfer, std::size_t club, std::span<const
     tbb::parallel_for(std::size_t{0}, stances.size(), [&](std::size_t i) {
         FromStance& from = options_[static_cast<std::size_t>(stances[i])];
         Club one = golfer.clubs[club];
-        from.own = full_swing(one, club, stances[i], a.field_step_m, game.clearance(), a);
+        from.own = full_swing(one, club, stances[i], a.field_step_m, game.flights(), a);
         if (!from.own) return;
         for (const ShotPattern& pattern : draws) {
             one.pattern = pattern;
-            from.drawn.push_back(*full_swing(one, club, stances[i], a.field_step_m, game.clearance(), a));
+            from.drawn.push_back(*full_swing(one, club, stances[i], a.field_step_m, game.flights(), a));
         }
     });
 }

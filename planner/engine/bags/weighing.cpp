@@ -22,9 +22,10 @@ constexpr double interval_share = 0.90;
 
 // A bag on every hole of every course: what the studies of it refer to, and what they found.
 struct BagOnCourses {
-    BagOnCourses(Golfer owner, const EngineAssumptions& assumptions, std::size_t holes)
+    BagOnCourses(Golfer owner, std::shared_ptr<const BagFlights> flights,
+                 const EngineAssumptions& assumptions, std::size_t holes)
         : golfer(std::move(owner)),
-          game(golfer, assumptions),
+          game(golfer, std::move(flights), assumptions),
           studies(holes),
           options(holes),
           results(holes) {}
@@ -62,11 +63,13 @@ class Scales {
                 holes_.push_back(&hole);
         plan_.assumptions = with_coarser_fan(request.assumptions);
         plan_.local_rule_e5 = request.local_rule_e5;
+        plan_.conditions = request.conditions;
         Golfer all = golfer;
         for (Club& club : all.clubs)
             club.in_bag = true;
-        shots_ = bag_shots(all, engine_, static_cast<int>(engine_.weigh_draws));
-        today_ = std::make_unique<BagOnCourses>(golfer, engine_, holes_.size());
+        flights_ = std::make_shared<const BagFlights>(all, request.conditions, engine_);
+        shots_ = bag_shots(all, *flights_, engine_, static_cast<int>(engine_.weigh_draws));
+        today_ = std::make_unique<BagOnCourses>(golfer, flights_, engine_, holes_.size());
         tbb::parallel_for(std::size_t{0}, holes_.size(), [&](std::size_t i) {
             today_->studies[i] =
                 std::make_unique<HoleStudy>(*holes_[i], today_->golfer, today_->game, shots_, plan_, 0);
@@ -78,6 +81,10 @@ class Scales {
     Weighing weighing() {
         Weighing result{};
         result.assumptions = request_.assumptions;
+        result.conditions = request_.conditions;
+        result.has_heights =
+            std::ranges::any_of(holes_, [](const Hole* hole) { return hole->heights != nullptr; });
+        result.warnings = flights_->doubts();
         result.course_strokes = strokes_by_course();
         result.strokes = mean(result.course_strokes);
         const std::vector<std::vector<MissedClub>> missed = missed_clubs();
@@ -90,7 +97,8 @@ class Scales {
   private:
     // The bag of today with the change, on every hole.
     std::unique_ptr<BagOnCourses> changed(const BagChange& change) const {
-        auto bag = std::make_unique<BagOnCourses>(with_change(golfer_, change), engine_, holes_.size());
+        auto bag =
+            std::make_unique<BagOnCourses>(with_change(golfer_, change), flights_, engine_, holes_.size());
         tbb::parallel_for(std::size_t{0}, holes_.size(),
                           [&](std::size_t i) { play_hole_with(change, i, *bag); });
         return bag;
@@ -170,7 +178,7 @@ class Scales {
         Golfer all = golfer_;
         for (Club& club : all.clubs)
             club.in_bag = true;
-        const GolferGame game(all, engine_);
+        const GolferGame game(all, flights_, engine_);
         Newcomers newcomers{all, game, {}};
         std::vector<std::size_t> too_full;
         for (std::size_t i = 0; i < request_.changes.size(); ++i) {
@@ -277,6 +285,7 @@ class Scales {
     const Golfer& golfer_;
     const WeighRequest& request_;
     const EngineAssumptions engine_;
+    std::shared_ptr<const BagFlights> flights_;
     PlanRequest plan_;
     std::vector<const Hole*> holes_;  // of all courses, one after the other
     BagShots shots_;                  // of all clubs of the profile

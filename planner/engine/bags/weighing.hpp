@@ -17,11 +17,13 @@
 #include "planner/engine/bags/bag_on_hole.hpp"
 #include "planner/engine/bags/compared_clubs.hpp"
 #include "planner/engine/bags/more_shots.hpp"
+#include "planner/engine/day/conditions.hpp"
 
 namespace landwidth {
 
 struct WeighRequest {
     Assumptions assumptions = default_assumptions();
+    Conditions conditions = {};
     bool local_rule_e5 = false;
     std::vector<BagChange> changes;  // side by side; not empty
 };
@@ -63,6 +65,8 @@ struct Weighing {
     double strokes;                      // their mean
     std::vector<WeighedChange> changes;  // as asked for
     std::vector<ComparedClub> compared;  // of all changes together, see compared_clubs
+    Conditions conditions = {};
+    bool has_heights = false;  // of any hole
     Assumptions assumptions;
     std::vector<std::string> warnings;
 };

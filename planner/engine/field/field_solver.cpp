@@ -20,7 +20,7 @@ constexpr int most_sweeps = 60;
 // Drops are looked up anew so often on a sweep: where a ball is dropped has mostly just been valued.
 constexpr std::size_t blocks_between_drops = 64;
 // Blocks exposed to changes of less than this share of the residual asked for are left out of a sweep.
-constexpr double skipped_share = 0.03;
+constexpr double skipped_share = 0.01;
 
 }  // namespace
 
@@ -86,6 +86,7 @@ void FieldSolver::drop_the_lost(const SolverGround& ground, ShotWorth& worth, co
             (1.0F - lost) * after.cost[static_cast<std::size_t>(cell)] + lost * dropped;
         next.replay[static_cast<std::size_t>(cell)] = 0.0F;
     }
+    refresh_outside(ground, next);
 }
 
 void FieldSolver::start(Work& work, const GolferAim& aim, int used) const {
@@ -141,8 +142,10 @@ void FieldSolver::end_sweep(Work& work) const {
     }
     for (const int square : relief_squares_)
         work.changes[static_cast<std::size_t>(square)] += most;
-    drop_the_lost(ground_, *work.worth, work.layer, work.next);
-    refresh_outside(ground_, work.next);
+    if (ground_.local_rule_e5)
+        drop_the_lost(ground_, *work.worth, work.layer, work.next);
+    else
+        refresh_outside(ground_, work.next);
 }
 
 // A first pass over the large blocks alone: what they find, and about what their cells cost.

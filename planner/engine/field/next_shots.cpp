@@ -16,8 +16,8 @@ constexpr double run_step_m = Yards{0.5}.metres();
 
 class Path {
   public:
-    Path(const PersonalField& field, int par, const LieRaster& lies)
-        : field_(field), par_(par), lies_(lies), left_(field.left()) {}
+    Path(const PersonalField& field, const HoleDay& day, int par, const LieRaster& lies)
+        : field_(field), day_(day), par_(par), lies_(lies), left_(field.left()) {}
 
     std::vector<PlannedShot> follow(Point from, Lie lie) {
         std::vector<PlannedShot> shots;
@@ -49,12 +49,9 @@ class Path {
         ActionSearch& search = evaluator->search();
         const Action action = field_.action(cell, used);
         const ShotOption& option = search.option(cell, action);
-        const Point direction = along_bearing(field_.grid().bearing_of(action.turn));
-        const Spread& usual = option.pattern.usual;
-        const Point aim_point = from + usual.centre.carry_m * direction;
-        const Point landing = aim_point + usual.centre.side_m * Point{direction.y, -direction.x};
-        const Point leave =
-            usual_rest(landing, unit(landing - from), option.pattern, lies_, field_.game().assumptions());
+        const double aim = field_.grid().bearing_of(action.turn);
+        const UsualBall ball = usual_ball(from, aim, option.pattern, *option.flight, day_);
+        const Point leave = usual_rest(ball, lies_, field_.game().assumptions());
         const Stance stance = search.stance(cell);
         PlannedShot planned{.club = option.club,
                             .swing = option.swing,
@@ -62,10 +59,11 @@ class Path {
                             .from = from,
                             .lie = lie,
                             .to_hole_m = left_.from(from),
-                            .aim_point = aim_point,
+                            .aim_point = from + option.pattern.usual.centre.carry_m * along_bearing(aim),
                             .leave = leave,
                             .leave_lie = lies_.at(leave),
                             .leave_m = left_.from(leave),
+                            .more_m = ball.more_m,
                             .aim_value = field_.aim().value(field_.worth(from, lie, used).cost),
                             .alternative = {}};
         if ((planned.purpose == ShotPurpose::to_the_green && par_ >= 5) ||
@@ -91,10 +89,11 @@ class Path {
             actions.push_back(one.action);
         const Action best = search.best_of(cell, actions).action;
         const ShotOption& option = options[static_cast<std::size_t>(best.option)];
-        const Point direction = along_bearing(field_.grid().bearing_of(best.turn));
-        const Point here = field_.grid().centre(cell);
-        const Point leave = usual_rest(here + option.pattern.usual.centre.carry_m * direction, direction,
-                                       option.pattern, lies_, field_.game().assumptions());
+        ShotPattern straight = option.pattern;
+        straight.usual.centre.side_m = 0.0;
+        const UsualBall ball = usual_ball(field_.grid().centre(cell), field_.grid().bearing_of(best.turn),
+                                          straight, *option.flight, day_);
+        const Point leave = usual_rest(ball, lies_, field_.game().assumptions());
         const double own = search.cost(cell, action, &ShotOption::value_set);
         const double other = search.cost(cell, best, &ShotOption::value_set);
         return PlannedShot::Alternative{option.club, option.swing, purpose(cell, option, search.stance(cell)),
@@ -102,6 +101,7 @@ class Path {
     }
 
     const PersonalField& field_;
+    const HoleDay& day_;
     int par_;
     const LieRaster& lies_;
     const DistanceLeft& left_;
@@ -109,21 +109,23 @@ class Path {
 
 }  // namespace
 
-Point usual_rest(Point landing, Point direction, const ShotPattern& pattern, const LieRaster& lies,
-                 const EngineAssumptions& assumptions) {
-    const double run = pattern.run_m * run_share(lies.at(landing), assumptions);
-    Point rest = landing;
+Point usual_rest(const UsualBall& ball, const LieRaster& lies, const EngineAssumptions& assumptions) {
+    const double share = run_share(lies.at(ball.landing), assumptions);
+    const double run = ball.run_m * share;
+    const Point aside = ball.aside_m * share * to_the_right(ball.way);
+    Point rest = ball.landing;
     for (double on = 0.0; on < run; on += run_step_m) {
         const Lie lie = lies.at(rest);
         if (lie == Lie::bunker || is_penalty_area(lie)) return rest;
-        rest = landing + std::min(on + run_step_m, run) * direction;
+        const double done = std::min(on + run_step_m, run);
+        rest = ball.landing + done * ball.way + done / run * aside;
     }
     return rest;
 }
 
-std::vector<PlannedShot> next_shots(const PersonalField& field, int par, Point from, Lie lie,
-                                    const LieRaster& lies) {
-    return Path(field, par, lies).follow(from, lie);
+std::vector<PlannedShot> next_shots(const PersonalField& field, const HoleDay& day, int par, Point from,
+                                    Lie lie, const LieRaster& lies) {
+    return Path(field, day, par, lies).follow(from, lie);
 }
 
 }  // namespace landwidth

@@ -15,12 +15,13 @@ constexpr int nearby_cells = 3;
 
 }  // namespace
 
-GolferGame::GolferGame(const Golfer& golfer, const EngineAssumptions& assumptions)
+GolferGame::GolferGame(const Golfer& golfer, std::shared_ptr<const BagFlights> flights,
+                       const EngineAssumptions& assumptions)
     : assumptions_(assumptions),
-      clearance_(assumptions),
+      flights_(std::move(flights)),
       table_(golfer, assumptions),
       hole_out_(table_, golfer, assumptions),
-      menu_(golfer, assumptions.field_step_m, clearance_, assumptions) {}
+      menu_(golfer, assumptions.field_step_m, *flights_, assumptions) {}
 
 PersonalField::PersonalField(const GolferGame& game, const Hole& hole, const LieRaster& lies,
                              const ReliefRules& rules, const GolferAim& aim)
@@ -28,10 +29,11 @@ PersonalField::PersonalField(const GolferGame& game, const Hole& hole, const Lie
       line_(hole.line),
       aim_(aim),
       rules_(rules),
-      ground_(std::make_shared<const Ground>(Ground{
-          PlayGrid(hole, lies, game.assumptions().field_step_m, game.assumptions().field_reach_m,
-                   game.menu().longest_run_m(), game.clearance().low_reach_m(game.menu().longest_carry_m())),
-          DistanceLeft(hole.line, hole.lies.extent())})) {
+      ground_(std::make_shared<const Ground>(
+          Ground{PlayGrid(hole, lies, day_over(hole, game.flights().day()), game.assumptions().field_step_m,
+                          game.assumptions().field_reach_m,
+                          game.menu().longest_run_m(hole.heights != nullptr), game.menu().furthest_stop()),
+                 DistanceLeft(hole.line, hole.lies.extent())})) {
     DropPlaces drops(grid(), rules_);
     FieldSolver solver(solver_ground(game_, drops));
     strokes_ = solver.strokes(record_);

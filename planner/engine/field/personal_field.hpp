@@ -18,17 +18,18 @@ namespace landwidth {
 class GolferGame {
   public:
     // Keeps no reference to the golfer. Throws InputError when no club but the putter has a pattern.
-    GolferGame(const Golfer& golfer, const EngineAssumptions& assumptions);
+    GolferGame(const Golfer& golfer, std::shared_ptr<const BagFlights> flights,
+               const EngineAssumptions& assumptions);
 
     const EngineAssumptions& assumptions() const { return assumptions_; }
-    const FlightClearance& clearance() const { return clearance_; }
+    const BagFlights& flights() const { return *flights_; }
     const StrokesByDistance& table() const { return table_; }
     const HoleOut& hole_out() const { return hole_out_; }
     const ShotMenu& menu() const { return menu_; }
 
   private:
     EngineAssumptions assumptions_;
-    LowEndsClearance clearance_;
+    std::shared_ptr<const BagFlights> flights_;
     StrokesByDistance table_;
     HoleOut hole_out_;
     ShotMenu menu_;

@@ -32,8 +32,8 @@ int steps_within(double metres, double step_m) {
 
 }  // namespace
 
-PlayGrid::PlayGrid(const Hole& hole, const LieRaster& lies, double step_m, double reach_m, double run_m,
-                   double low_m)
+PlayGrid::PlayGrid(const Hole& hole, const LieRaster& lies, const HoleDay& day, double step_m, double reach_m,
+                   double run_m, unsigned stop_cells)
     : step_m_(step_m),
       pin_(hole.line.pin()),
       ahead_(unit(hole.line.pin() - hole.line.tee())),
@@ -51,6 +51,7 @@ PlayGrid::PlayGrid(const Hole& hole, const LieRaster& lies, double step_m, doubl
             strides_[direction][k] = offsets_[direction][k].row * columns_ + offsets_[direction][k].column;
     read_lies(hole, lies, reach_m);
     find_outside(hole, reach_m);
+    read_day(day, lies);
     // A few more, so that four may be read at once.
     meetings_.resize(static_cast<std::size_t>(travel_directions) * static_cast<std::size_t>(cells()) +
                      block_side);
@@ -61,7 +62,7 @@ PlayGrid::PlayGrid(const Hole& hole, const LieRaster& lies, double step_m, doubl
                 static_cast<std::uint16_t>(static_cast<unsigned>(run_kind(lie(cell))) | trap_mask |
                                            woods_mask);
     find_traps(steps_within(run_m, step_m_));
-    find_woods(steps_within(low_m, step_m_));
+    find_woods(static_cast<int>(stop_cells));
 }
 
 void PlayGrid::lay_out(const Hole& hole, double reach_m) {
@@ -106,6 +107,33 @@ void PlayGrid::read_lies(const Hole& hole, const LieRaster& lies, double reach_m
                           dot(place - pin_, last_leg) <= beyond_pin_m);
         left_m_.push_back(static_cast<float>(left.from(place)));
     }
+}
+
+void PlayGrid::read_day(const HoleDay& day, const LieRaster& lies) {
+    if (day.wind_to) wind_turn_ = turn_of(*day.wind_to);
+    const auto count = static_cast<std::size_t>(cells());
+    canopy_m_.assign(count, 0.0F);
+    for (int cell = 0; cell < cells() && day.canopy != nullptr; ++cell)
+        canopy_m_[static_cast<std::size_t>(cell)] =
+            static_cast<float>(canopy_m(day, lies, centre(cell), lie(cell)));
+    if (day.heights == nullptr) return;
+    // In double, so that the mean of equal heights is that height to the last bit.
+    struct Sum {
+        double height_m = 0.0;
+        Point rise;
+    };
+    std::vector<Sum> sums(count / block_cells);
+    for (int cell = 0; cell < cells(); ++cell) {
+        Sum& sum = sums[block_of(cell)];
+        sum.height_m += day.heights->at(centre(cell));
+        sum.rise = sum.rise + day.heights->gradient(centre(cell));
+    }
+    constexpr double share = 1.0 / static_cast<double>(block_cells);
+    for (const Sum& sum : sums)
+        posts_.push_back({static_cast<float>(share * sum.height_m),
+                          static_cast<float>(share * dot(sum.rise, right_)),
+                          static_cast<float>(share * dot(sum.rise, ahead_))});
+    lowest_ground_m_ = std::ranges::min_element(posts_, {}, &Post::height_m)->height_m;
 }
 
 void PlayGrid::find_outside(const Hole& hole, double reach_m) {
@@ -210,30 +238,50 @@ void PlayGrid::find_traps(int furthest) {
     }
 }
 
-bool PlayGrid::is_edge_of_woods(int cell) const {
-    if (lie(cell) != Lie::trees) return false;
+bool PlayGrid::is_edge_of_canopy(int cell) const {
+    if (!is_tall(cell)) return false;
     for (int direction = 0; direction < travel_directions; direction += travel_directions / 8)
-        if (lie(moved(cell, direction, 1)) != Lie::trees) return true;
+        if (!is_tall(moved(cell, direction, 1))) return true;
     return false;
 }
 
 void PlayGrid::find_woods(int furthest) {
-    for (int cell = 0; cell < cells(); ++cell) {
-        if (!is_edge_of_woods(cell)) continue;
-        const int column = cell % columns_;
-        const int row = cell / columns_;
-        for (int direction = 0; direction < travel_directions; ++direction)
-            for (int k = 1; k <= furthest; ++k) {
-                const Offset offset =
-                    offsets_[static_cast<std::size_t>(direction)][static_cast<std::size_t>(k)];
-                const int past_column = column + offset.column;
-                const int past_row = row + offset.row;
-                if (past_column < 0 || past_row < 0 || past_column >= columns_ || past_row >= rows_) break;
-                const int past = past_row * columns_ + past_column;
-                if (lie(past) == Lie::trees) continue;
-                lower_woods(direction, past, static_cast<unsigned>(k));
-            }
-    }
+    canopy_steps_.assign(static_cast<std::size_t>(travel_directions) * static_cast<std::size_t>(cells()),
+                         std::uint8_t{far_away});
+    for (int cell = 0; cell < cells(); ++cell)
+        if (is_edge_of_canopy(cell)) hide_behind(cell, furthest);
+}
+
+// Writes to the cells in reach of a canopy how near one of the usual height would have to stand to hide as
+// much of the sky. `furthest`: cells within which a usual one stops balls.
+void PlayGrid::hide_behind(int woods, int furthest) {
+    constexpr auto usual = static_cast<float>(usual_canopy_m);
+    // Ground that rises as much as a canopy of no height at all hides next to nothing.
+    constexpr float least_top_m = 1.0F;
+    const int column = woods % columns_;
+    const int row = woods / columns_;
+    const float top = canopy_m_[static_cast<std::size_t>(woods)] + ground_m(woods);
+    const float lowest = has_heights() ? lowest_ground_m_ : 0.0F;
+    const float most_hidden = std::max(least_top_m, top - lowest) / usual;
+    const int reach =
+        std::min(static_cast<int>(std::ceil(static_cast<float>(furthest) * most_hidden)), far_away - 1);
+    for (int direction = 0; direction < travel_directions; ++direction)
+        for (int k = 1; k <= reach; ++k) {
+            const Offset offset = offsets_[static_cast<std::size_t>(direction)][static_cast<std::size_t>(k)];
+            const int past_column = column + offset.column;
+            const int past_row = row + offset.row;
+            if (past_column < 0 || past_row < 0 || past_column >= columns_ || past_row >= rows_) break;
+            const int past = past_row * columns_ + past_column;
+            if (is_tall(past)) continue;
+            const float hidden = std::max(least_top_m, top - ground_m(past)) / usual;
+            const int as_usual = static_cast<int>(std::ceil(static_cast<float>(k) / hidden));
+            if (as_usual > furthest) continue;
+            lower_woods(direction, past, static_cast<unsigned>(as_usual));
+            std::uint8_t& steps =
+                canopy_steps_[static_cast<std::size_t>(direction) * static_cast<std::size_t>(cells()) +
+                              static_cast<std::size_t>(past)];
+            steps = std::min(steps, static_cast<std::uint8_t>(k));
+        }
 }
 
 }  // namespace landwidth

@@ -6,22 +6,23 @@
 // the line of play; a ball beyond it counts as on the nearest cell inside.
 //
 // Travel is told apart in 32 directions clockwise from the play. For each the grid knows, from every cell,
-// how far a ball may run before a bunker or penalty area takes it, and how far behind it woods stand.
+// how far a ball may run before a bunker or penalty area takes it, and how far behind it trees or buildings
+// stand that hide as much of the sky as a canopy of the usual height would.
 #pragma once
 
+#include <algorithm>
 #include <array>
 #include <cstdint>
+#include <optional>
 #include <vector>
 
 #include "courses/course.hpp"
 #include "geometry/lie_raster.hpp"
+#include "planner/engine/day/hole_day.hpp"
 #include "planner/engine/distance_left.hpp"
 #include "planner/engine/field/shot_menu.hpp"
 
 namespace landwidth {
-
-inline constexpr int travel_directions = 32;
-inline constexpr int turns_per_direction = turn_steps / travel_directions;
 
 // Cells are taken together in square blocks of this side; columns and rows of a grid are multiples of it.
 inline constexpr int block_side = 4;
@@ -34,9 +35,10 @@ constexpr int direction_of(int turn) {
 
 class PlayGrid {
   public:
-    // run_m: no ball runs further; low_m: woods further behind a landing place stop none.
-    PlayGrid(const Hole& hole, const LieRaster& lies, double step_m, double reach_m, double run_m,
-             double low_m);
+    // run_m: no ball runs further; stop_cells: canopies of the usual height further behind a landing place
+    // stop none.
+    PlayGrid(const Hole& hole, const LieRaster& lies, const HoleDay& day, double step_m, double reach_m,
+             double run_m, unsigned stop_cells);
 
     double step_m() const { return step_m_; }
     int columns() const { return columns_; }
@@ -58,6 +60,33 @@ class PlayGrid {
     Lie lie(int cell) const { return lies_[static_cast<std::size_t>(cell)]; }
     // Distance left along the line of play, metres.
     float left_m(int cell) const { return left_m_[static_cast<std::size_t>(cell)]; }
+    // The turn to which the wind blows; absent in still air.
+    const std::optional<int>& wind_turn() const { return wind_turn_; }
+    // The ground where heights are known: a plane over every block, rising so many metres a metre to the
+    // right of the play and along it.
+    struct Post {
+        float height_m;
+        float right, along;
+    };
+    bool has_heights() const { return !posts_.empty(); }
+    // At coordinates on the grid.
+    Post ground_at(float x, float y) const {
+        const int column = static_cast<int>(x) / block_side;
+        const int row = static_cast<int>(y) / block_side;
+        Post post = posts_[static_cast<std::size_t>(row * (columns_ / block_side) + column)];
+        constexpr float to_middle = 0.5F * block_side;
+        const float right = x - (static_cast<float>(column * block_side) + to_middle);
+        const float along = y - (static_cast<float>(row * block_side) + to_middle);
+        post.height_m += (right * post.right + along * post.along) * static_cast<float>(step_m_);
+        return post;
+    }
+    // The same, a place off the grid taken to its edge.
+    Post ground_kept_on(float x, float y) const {
+        return ground_at(std::max(0.0F, std::min(x, static_cast<float>(columns_) - 0.5F)),
+                         std::max(0.0F, std::min(y, static_cast<float>(rows_) - 0.5F)));
+    }
+    // From where balls of a cell are hit: all cells of a block count as equally high.
+    float height_of_block(int cell) const { return posts_[block_of(cell)].height_m; }
     // Cells beyond the reach, each with the cell inside that stands for it.
     struct Outside {
         int cell;
@@ -77,7 +106,8 @@ class PlayGrid {
         std::size_t run_kind() const { return bits_ & 7U; }
         // Cells to run until a bunker or penalty area: 0 in one, far_away when none is within the run.
         int trap_cells() const { return (bits_ >> 3U) & 63U; }
-        // Cells back to woods; far_away when none are near enough to matter.
+        // Cells back to a canopy of the usual height, or to where one would hide as much as what stands there
+        // does; far_away when none is near enough to matter.
         unsigned woods_cells() const { return bits_ >> 9U; }
 
       private:
@@ -106,8 +136,12 @@ class PlayGrid {
     // The first cell of woods back from a landing place (or, with the opposite direction, ahead of a ball),
     // where a Meeting knows of some.
     int woods_behind(int direction, int cell) const {
-        return cell - stride(direction, static_cast<int>(Meeting(meetings(direction)[cell]).woods_cells()));
+        return cell -
+               stride(direction,
+                      canopy_steps_[static_cast<std::size_t>(direction) * static_cast<std::size_t>(cells()) +
+                                    static_cast<std::size_t>(cell)]);
     }
+    bool is_tall(int cell) const { return canopy_m_[static_cast<std::size_t>(cell)] > 0.0F; }
 
     // So many cells on in a direction; stays on the grid.
     int moved(int cell, int direction, int steps) const;
@@ -130,10 +164,22 @@ class PlayGrid {
     void read_lies(const Hole& hole, const LieRaster& lies, double reach_m);
     void find_outside(const Hole& hole, double reach_m);
     void find_traps(int furthest);
+    void read_day(const HoleDay& day, const LieRaster& lies);
     void find_woods(int furthest);
+    void hide_behind(int woods, int furthest);
     void lower_trap(int direction, int cell, unsigned distance);
     void lower_woods(int direction, int cell, unsigned distance);
-    bool is_edge_of_woods(int cell) const;
+    std::size_t block_of(int cell) const {
+        return static_cast<std::size_t>(cell / columns_ / block_side * (columns_ / block_side) +
+                                        cell % columns_ / block_side);
+    }
+    bool is_edge_of_canopy(int cell) const;
+    float ground_m(int cell) const {
+        if (!has_heights()) return 0.0F;
+        return ground_at(static_cast<float>(cell % columns_) + 0.5F,
+                         static_cast<float>(cell / columns_) + 0.5F)
+            .height_m;
+    }
 
     double step_m_;
     Point pin_;
@@ -144,6 +190,11 @@ class PlayGrid {
     std::array<std::array<int, far_away>, travel_directions> strides_;
     std::vector<Lie> lies_;
     std::vector<char> inside_;
+    std::vector<float> canopy_m_;  // over the ground
+    std::vector<Post> posts_;      // by block
+    float lowest_ground_m_ = 0.0F;
+    std::optional<int> wind_turn_;
+    std::vector<std::uint8_t> canopy_steps_;  // by direction and cell; far_away: none
     std::vector<float> left_m_;
     std::vector<Outside> outside_;
     std::vector<int> stands_for_;

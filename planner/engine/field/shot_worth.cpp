@@ -10,27 +10,10 @@ namespace landwidth {
 
 namespace {
 
-struct Turn {
-    float sine, cosine;
-};
-
 std::uint64_t four_at(const std::uint16_t* meetings) {
     std::uint64_t four;
     std::memcpy(&four, meetings, sizeof four);
     return four;
-}
-
-const std::array<Turn, turn_steps>& turns() {
-    static const std::array<Turn, turn_steps> table = [] {
-        std::array<Turn, turn_steps> made{};
-        for (int turn = 0; turn < turn_steps; ++turn) {
-            const double angle = turn * 2.0 * std::numbers::pi / turn_steps;
-            made[static_cast<std::size_t>(turn)] = {static_cast<float>(std::sin(angle)),
-                                                    static_cast<float>(std::cos(angle))};
-        }
-        return made;
-    }();
-    return table;
 }
 
 }  // namespace
@@ -71,28 +54,30 @@ int ShotWorth::drop_cell(std::size_t drop) {
 }
 
 bool ShotWorth::woods_ahead(const ShotOption& option, int cell, int turn) const {
-    constexpr int spread = 3;
+    const int spread = option.spread_directions;
     const int aim = direction_of(turn);
     for (int aside = -spread; aside <= spread; ++aside) {
         const int direction = (aim + aside + travel_directions) % travel_directions;
-        if (grid_.woods_ahead(direction, cell) < option.stopped_early.size()) return true;
+        if (grid_.woods_ahead(direction, cell) < option.stopped_early) return true;
     }
     return false;
 }
 
 // Straight-line arithmetic over arrays, so that the compiler makes vector code of it.
-void ShotWorth::land(const BallSet& balls, std::size_t first, std::size_t count, int cell, int turn,
-                     Batch& out) const {
-    const auto [sine, cosine] = turns()[static_cast<std::size_t>(turn)];
+void ShotWorth::land(const ShotInAir& shot, const BallSet& balls, std::size_t first, std::size_t count,
+                     int cell, int turn, Batch& out) const {
     const float from_x = static_cast<float>(cell % grid_.columns()) + 0.5F;
     const float from_y = static_cast<float>(cell / grid_.columns()) + 0.5F;
-    const float* along = balls.along.data() + first;
-    const float* right = balls.right.data() + first;
-    const float* way_along = balls.way_along.data() + first;
-    const float* way_right = balls.way_right.data() + first;
+    out.flown.fly(grid_, shot, balls, first, count, {from_x, from_y, height_of(cell)});
+    const float sine = shot.sine;
+    const float cosine = shot.cosine;
+    const float* along = out.flown.along();
+    const float* right = out.flown.right();
+    const float* way_along = out.flown.way_along();
+    const float* way_right = out.flown.way_right();
     const std::int16_t* turned = balls.turn.data() + first;
     const std::int32_t columns = grid_.columns();
-    const std::int32_t turn_from = turn + turn_steps + turns_per_direction / 2;
+    const std::int32_t turn_from = turn + shot.drift_turn + turn_steps + turns_per_direction / 2;
     for (std::size_t i = 0; i < count; ++i) {
         const float x = from_x + along[i] * sine + right[i] * cosine;
         const float y = from_y + along[i] * cosine - right[i] * sine;
@@ -136,33 +121,24 @@ struct ShotWorth::BlockBall {
     const std::uint16_t* ahead;     // of the opposite one; null: no woods in front
     int landing;                    // steps from the cell, as a difference of cell numbers
     int rest;                       // the same to where it comes to rest undisturbed
+    float run;                      // on the ground where it lands
 };
 
 void ShotWorth::lane(const ShotOption& option, const BlockBall& ball, int cell, float replay_cost,
                      ShotSums& sums) {
     const int landing = cell + ball.landing;
     const PlayGrid::Meeting meeting(ball.meetings[landing]);
-    float flying = ball.weight;
-    if (ball.ahead != nullptr) {
-        const unsigned ahead = PlayGrid::Meeting(ball.ahead[cell]).woods_cells();
-        if (ahead < option.stopped_early.size()) {
-            const float stopped = flying * option.stopped_early[ahead];
-            flying -= stopped;
-            const int back = (ball.direction + travel_directions / 2) % travel_directions;
-            deposit(grid_.woods_behind(back, cell), ball.direction, stopped, replay_cost, sums);
-        }
-    }
-    if (meeting.woods_cells() < option.stopped_late.size() &&
-        meeting.run_kind() != static_cast<std::size_t>(RunKind::trees)) {
-        const float stopped = flying * option.stopped_late[meeting.woods_cells()];
-        flying -= stopped;
-        deposit(grid_.woods_behind(ball.direction, landing), ball.direction, stopped, replay_cost, sums);
-    }
+    const auto stop_behind = [&](int direction, int from) {
+        deposit(grid_.woods_behind(direction, from), ball.direction, ball.weight, replay_cost, sums);
+    };
+    if (ball.ahead != nullptr && PlayGrid::Meeting(ball.ahead[cell]).woods_cells() < option.stopped_early)
+        return stop_behind((ball.direction + travel_directions / 2) % travel_directions, cell);
+    if (meeting.woods_cells() < option.stopped_late && !grid_.is_tall(landing))
+        return stop_behind(ball.direction, landing);
     const int trap = meeting.trap_cells();
-    const bool trapped =
-        trap < PlayGrid::far_away && static_cast<float>(trap) <= option.run_cells[meeting.run_kind()];
+    const bool trapped = trap < PlayGrid::far_away && static_cast<float>(trap) <= ball.run;
     const int at = trapped ? landing + grid_.stride(ball.direction, trap) : cell + ball.rest;
-    deposit(at, ball.direction, flying, replay_cost, sums);
+    deposit(at, ball.direction, ball.weight, replay_cost, sums);
 }
 
 bool ShotWorth::woods_ahead_of_block(const ShotOption& option, int first_cell, int turn) const {
@@ -174,41 +150,46 @@ bool ShotWorth::woods_ahead_of_block(const ShotOption& option, int first_cell, i
 
 // Steps of the balls of a batch, in arrays that the compiler makes vector code of.
 struct ShotWorth::BlockBatch {
+    FlownBalls flown;
     std::array<std::int32_t, batch> direction;
     std::array<std::int32_t, batch> landing;
     std::array<std::array<std::int32_t, batch>, run_kinds> rest;
     std::array<std::int32_t, batch> inside;  // 1 for every cell of the block
 };
 
-void ShotWorth::land_block(const ShotOption& option, const BallSet& balls, std::size_t first,
-                           std::size_t count, int first_cell, int turn, BlockBatch& out) const {
+void ShotWorth::land_block(const ShotInAir& shot, const BallSet& balls, std::size_t first, std::size_t count,
+                           int first_cell, int turn, BlockBatch& out) const {
     // Casts cut towards zero: keep what is cut positive.
     constexpr float shift = 4096.0F;
     constexpr auto whole_shift = static_cast<std::int32_t>(shift);
-    const Turn& aim = turns()[static_cast<std::size_t>(turn)];
-    const float sine = aim.sine;
-    const float cosine = aim.cosine;
+    const float sine = shot.sine;
+    const float cosine = shot.cosine;
     const std::int32_t columns = grid_.columns();
     const std::int32_t first_column = first_cell % columns;
     const std::int32_t first_row = first_cell / columns;
     const std::int32_t last_column = columns - block_side;
     const std::int32_t last_row = grid_.rows() - block_side;
-    const float* along = balls.along.data() + first;
-    const float* right = balls.right.data() + first;
-    const float* way_along = balls.way_along.data() + first;
-    const float* way_right = balls.way_right.data() + first;
+    constexpr float to_middle = 0.5F * block_side;
+    out.flown.fly(grid_, shot, balls, first, count,
+                  {static_cast<float>(first_column) + to_middle, static_cast<float>(first_row) + to_middle,
+                   height_of(first_cell)});
+    const float* along = out.flown.along();
+    const float* right = out.flown.right();
+    const float* way_along = out.flown.way_along();
+    const float* way_right = out.flown.way_right();
     const std::int16_t* turned = balls.turn.data() + first;
-    const std::int32_t turn_from = turn + turn_steps + turns_per_direction / 2;
+    const std::int32_t turn_from = turn + shot.drift_turn + turn_steps + turns_per_direction / 2;
     for (std::size_t i = 0; i < count; ++i) {
         out.direction[i] = (turn_from + turned[i]) / turns_per_direction & (travel_directions - 1);
         out.inside[i] = 1;
     }
-    const auto steps = [&](float run, std::array<std::int32_t, batch>& into) {
+    // run(i) along the travel of a ball, aside(i) to the right of it.
+    const auto steps = [&](const auto& run, const auto& aside, std::array<std::int32_t, batch>& into) {
         for (std::size_t i = 0; i < count; ++i) {
-            const float forward = along[i] + run * way_along[i];
-            const float aside = right[i] + run * way_right[i];
-            const float x = shift + 0.5F + forward * sine + aside * cosine;
-            const float y = shift + 0.5F + forward * cosine - aside * sine;
+            const float ahead = along[i] + run(i) * way_along[i] - aside(i) * way_right[i];
+            const float beside = right[i] + run(i) * way_right[i] + aside(i) * way_along[i];
+            const float x = shift + 0.5F + ahead * sine + beside * cosine;
+            const float y = shift + 0.5F + ahead * cosine - beside * sine;
             const std::int32_t column = static_cast<std::int32_t>(x) - whole_shift;
             const std::int32_t row = static_cast<std::int32_t>(y) - whole_shift;
             const std::int32_t to_column = first_column + column;
@@ -218,10 +199,14 @@ void ShotWorth::land_block(const ShotOption& option, const BallSet& balls, std::
             into[i] = row * columns + column;
         }
     };
-    steps(0.0F, out.landing);
+    const auto none = [](std::size_t) { return 0.0F; };
+    steps(none, none, out.landing);
     for (std::size_t kind = 0; kind < run_kinds; ++kind) {
-        if (option.run_cells[kind] > 0.0F)
-            steps(option.run_cells[kind], out.rest[kind]);
+        if (out.flown.is_sloped())
+            steps([runs = out.flown.runs(kind)](std::size_t i) { return runs[i]; },
+                  [asides = out.flown.asides(kind)](std::size_t i) { return asides[i]; }, out.rest[kind]);
+        else if (shot.runs[kind] > 0.0F)
+            steps([run = shot.runs[kind]](std::size_t) { return run; }, none, out.rest[kind]);
         else
             out.rest[kind] = out.landing;
     }
@@ -233,12 +218,19 @@ void ShotWorth::over_block(const ShotOption& option, const BallSet& balls, int f
     static_assert(block_side == 4, "a row of a block is one vector");
     const int columns = grid_.columns();
     const bool woods_in_front = woods_ahead_of_block(option, first_cell, turn);
+    const ShotInAir shot = shot_in_air(grid_, option, turn);
+    // Of the ball at hand: its runs, and in whole cells.
+    std::array<float, run_kinds> runs = shot.runs;
     std::array<int, run_kinds> run_ceiling;
-    for (std::size_t kind = 0; kind < run_kinds; ++kind)
-        run_ceiling[kind] = std::min(static_cast<int>(option.run_cells[kind]) + 1, PlayGrid::far_away);
-    const auto longest_run = static_cast<unsigned>(*std::ranges::max_element(run_ceiling));
-    const auto late = static_cast<unsigned>(option.stopped_late.size());
-    const auto early = static_cast<unsigned>(option.stopped_early.size());
+    unsigned longest_run = 0;
+    const auto set_ceilings = [&] {
+        for (std::size_t kind = 0; kind < run_kinds; ++kind)
+            run_ceiling[kind] = std::min(static_cast<int>(runs[kind]) + 1, PlayGrid::far_away);
+        longest_run = static_cast<unsigned>(*std::ranges::max_element(run_ceiling));
+    };
+    set_ceilings();
+    const unsigned late = option.stopped_late;
+    const unsigned early = option.stopped_early;
     // Copies that no write through a float pointer can be taken to change.
     const float* const costs = next_.cost.data();
     const float* const replays = next_.replay.data();
@@ -249,11 +241,16 @@ void ShotWorth::over_block(const ShotOption& option, const BallSet& balls, int f
     BlockBatch at;
     for (std::size_t first = 0; first < balls.size(); first += batch) {
         const std::size_t count = std::min(batch, balls.size() - first);
-        land_block(option, balls, first, count, first_cell, turn, at);
+        land_block(shot, balls, first, count, first_cell, turn, at);
         for (std::size_t i = 0; i < count; ++i) {
             if (at.inside[i] == 0) {
-                off_grid(option, balls, first + i, first_cell, turn, replay_cost, sums);
+                off_grid(shot, balls, first + i, first_cell, turn, replay_cost, sums);
                 continue;
+            }
+            if (at.flown.is_sloped()) {
+                for (std::size_t kind = 0; kind < run_kinds; ++kind)
+                    runs[kind] = at.flown.runs(kind)[i];
+                set_ceilings();
             }
             const float weight = balls.weight[first + i];
             const int direction = at.direction[i];
@@ -303,7 +300,8 @@ void ShotWorth::over_block(const ShotOption& option, const BallSet& balls, int f
                         continue;
                     }
                     lane(option,
-                         {weight, direction, meetings, ahead, at.landing[i], at.rest[own.run_kind()][i]},
+                         {weight, direction, meetings, ahead, at.landing[i], at.rest[own.run_kind()][i],
+                          runs[own.run_kind()]},
                          cell + column, replay_cost[index], sums[index]);
                 }
             };
@@ -321,12 +319,12 @@ void ShotWorth::over_block(const ShotOption& option, const BallSet& balls, int f
 }
 
 // A ball that leaves the grid from some cell of the block: cell by cell, kept on its edge.
-void ShotWorth::off_grid(const ShotOption& option, const BallSet& balls, std::size_t ball, int first_cell,
+void ShotWorth::off_grid(const ShotInAir& shot, const BallSet& balls, std::size_t ball, int first_cell,
                          int turn, const float* replay_cost, std::array<ShotSums, block_cells>& sums) {
     for (int i = 0; i < static_cast<int>(block_cells); ++i) {
         const int cell = first_cell + i / block_side * grid_.columns() + i % block_side;
         const auto index = static_cast<std::size_t>(i);
-        follow_balls(option, balls, ball, ball + 1, cell, turn, [&](int at, int direction, float share) {
+        follow_balls(shot, balls, ball, ball + 1, cell, turn, [&](int at, int direction, float share) {
             deposit(at, direction, share, replay_cost[index], sums[index]);
         });
     }

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "planner/engine/field/drop_places.hpp"
+#include "planner/engine/field/flown_balls.hpp"
 
 namespace landwidth {
 
@@ -63,28 +64,29 @@ class ShotWorth {
     std::uint64_t looked_up() const { return looked_up_; }
 
   private:
-    static constexpr std::size_t batch = 64;
+    static constexpr std::size_t batch = FlownBalls::most;
     struct Batch {
+        FlownBalls flown;
         std::array<float, batch> x, y, way_x, way_y;
         std::array<std::int32_t, batch> landing, direction;
     };
-    void land(const BallSet& balls, std::size_t first, std::size_t count, int cell, int turn,
-              Batch& out) const;
-    int resting_cell(const ShotOption& option, const Batch& at, std::size_t i,
-                     PlayGrid::Meeting meeting) const;
+    void land(const ShotInAir& shot, const BallSet& balls, std::size_t first, std::size_t count, int cell,
+              int turn, Batch& out) const;
+    int resting_cell(const ShotInAir& shot, const Batch& at, std::size_t i, PlayGrid::Meeting meeting) const;
     bool woods_ahead(const ShotOption& option, int cell, int turn) const;
+    float height_of(int cell) const { return grid_.has_heights() ? grid_.height_of_block(cell) : 0.0F; }
     // Adds a share of balls at rest in a cell.
     void deposit(int at, int direction, float share, float replay_cost, ShotSums& sums);
     struct BlockBall;
     struct BlockBatch;
-    void land_block(const ShotOption& option, const BallSet& balls, std::size_t first, std::size_t count,
+    void land_block(const ShotInAir& shot, const BallSet& balls, std::size_t first, std::size_t count,
                     int first_cell, int turn, BlockBatch& out) const;
-    void off_grid(const ShotOption& option, const BallSet& balls, std::size_t ball, int first_cell, int turn,
+    void off_grid(const ShotInAir& shot, const BallSet& balls, std::size_t ball, int first_cell, int turn,
                   const float* replay_cost, std::array<ShotSums, block_cells>& sums);
     // follow() for the balls [from, to).
     template <class Sink>
-    void follow_balls(const ShotOption& option, const BallSet& balls, std::size_t from, std::size_t to,
-                      int cell, int turn, Sink&& sink);
+    void follow_balls(const ShotInAir& shot, const BallSet& balls, std::size_t from, std::size_t to, int cell,
+                      int turn, Sink&& sink);
     void lane(const ShotOption& option, const BlockBall& ball, int cell, float replay_cost, ShotSums& sums);
     struct KnownDrop {
         float cost;
@@ -100,50 +102,43 @@ class ShotWorth {
     std::uint64_t looked_up_ = 0;
 };
 
-inline int ShotWorth::resting_cell(const ShotOption& option, const Batch& at, std::size_t i,
+inline int ShotWorth::resting_cell(const ShotInAir& shot, const Batch& at, std::size_t i,
                                    PlayGrid::Meeting meeting) const {
-    const float run = option.run_cells[meeting.run_kind()];
+    const float run = at.flown.run(shot, i, meeting.run_kind());
     const int trap = meeting.trap_cells();
     if (trap < PlayGrid::far_away && static_cast<float>(trap) <= run)
         return at.landing[i] + grid_.stride(at.direction[i], trap);
-    const float x = std::clamp(at.x[i] + run * at.way_x[i], 0.0F, most_column_);
-    const float y = std::clamp(at.y[i] + run * at.way_y[i], 0.0F, most_row_);
+    const float aside = at.flown.aside(i, meeting.run_kind());
+    const float x = std::clamp(at.x[i] + run * at.way_x[i] + aside * at.way_y[i], 0.0F, most_column_);
+    const float y = std::clamp(at.y[i] + run * at.way_y[i] - aside * at.way_x[i], 0.0F, most_row_);
     return static_cast<std::int32_t>(y) * grid_.columns() + static_cast<std::int32_t>(x);
 }
 
 template <class Sink>
 void ShotWorth::follow(const ShotOption& option, const BallSet& balls, int cell, int turn, Sink&& sink) {
-    follow_balls(option, balls, 0, balls.size(), cell, turn, sink);
+    follow_balls(shot_in_air(grid_, option, turn), balls, 0, balls.size(), cell, turn, sink);
 }
 
 template <class Sink>
-void ShotWorth::follow_balls(const ShotOption& option, const BallSet& balls, std::size_t from, std::size_t to,
+void ShotWorth::follow_balls(const ShotInAir& shot, const BallSet& balls, std::size_t from, std::size_t to,
                              int cell, int turn, Sink&& sink) {
     Batch at;
+    const ShotOption& option = *shot.option;
     const bool woods_in_front = woods_ahead(option, cell, turn);
     for (std::size_t first = from; first < to; first += batch) {
         const std::size_t count = std::min(batch, to - first);
-        land(balls, first, count, cell, turn, at);
+        land(shot, balls, first, count, cell, turn, at);
         for (std::size_t i = 0; i < count; ++i) {
             const int direction = at.direction[i];
+            const float weight = balls.weight[first + i];
             const PlayGrid::Meeting meeting(grid_.meetings(direction)[at.landing[i]]);
-            float flying = balls.weight[first + i];
-            if (woods_in_front) {
-                const unsigned ahead = grid_.woods_ahead(direction, cell);
-                if (ahead < option.stopped_early.size()) {
-                    const float stopped = flying * option.stopped_early[ahead];
-                    flying -= stopped;
-                    sink(grid_.woods_behind((direction + travel_directions / 2) % travel_directions, cell),
-                         direction, stopped);
-                }
-            }
-            if (meeting.woods_cells() < option.stopped_late.size() &&
-                meeting.run_kind() != static_cast<std::size_t>(RunKind::trees)) {
-                const float stopped = flying * option.stopped_late[meeting.woods_cells()];
-                flying -= stopped;
-                sink(grid_.woods_behind(direction, at.landing[i]), direction, stopped);
-            }
-            sink(resting_cell(option, at, i, meeting), direction, flying);
+            if (woods_in_front && grid_.woods_ahead(direction, cell) < option.stopped_early)
+                sink(grid_.woods_behind((direction + travel_directions / 2) % travel_directions, cell),
+                     direction, weight);
+            else if (meeting.woods_cells() < option.stopped_late && !grid_.is_tall(at.landing[i]))
+                sink(grid_.woods_behind(direction, at.landing[i]), direction, weight);
+            else
+                sink(resting_cell(shot, at, i, meeting), direction, weight);
         }
     }
 }

@@ -26,8 +26,9 @@ PlanRequest request_of(FieldKind field, double close_margin) {
 HolePlan planned(const HoleParts& parts, const Golfer& golfer, const Golfer& today,
                  const PlanRequest& request) {
     const EngineAssumptions& assumptions = request.assumptions.engine;
-    const GolferGame game(today, assumptions);
-    const BagShots bag = bag_shots(golfer, assumptions, 0);
+    const GolferGame game(today, std::make_shared<const BagFlights>(today, Conditions{}, assumptions),
+                          assumptions);
+    const BagShots bag = bag_shots(golfer, BagFlights(golfer, {}, assumptions), assumptions, 0);
     return plan_hole(invented_hole(parts), golfer, game, bag, request, 0);
 }
 

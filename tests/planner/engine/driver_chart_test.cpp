@@ -108,10 +108,13 @@ TEST_CASE("a shorter hole is the longest one's ground: as if it were solved on i
             CAPTURE(chart_trouble_name(trouble), lengths[i], a.driver_saves - b.driver_saves);
             CHECK(shared.pars[i] == alone.pars[0]);
             CHECK(a.control.club == b.control.club);
-            // Measured up to 0.0010 and 0.0004: the few balls topped to where the fairway starts.
-            CHECK_THAT(a.driver.expected_strokes, WithinAbs(b.driver.expected_strokes, 0.0015));
-            CHECK_THAT(a.control.expected_strokes, WithinAbs(b.control.expected_strokes, 0.0015));
-            CHECK_THAT(a.driver_saves, WithinAbs(b.driver_saves, 0.0008));
+            // Measured up to 0.0010 and 0.0004: the few balls topped to where the fairway starts. Between
+            // trees up to 0.0017 and 0.0012: their cells begin with the ground of the longest hole.
+            const bool trees = trouble == ChartTrouble::trees;
+            const double strokes = trees ? 0.0025 : 0.0015;
+            CHECK_THAT(a.driver.expected_strokes, WithinAbs(b.driver.expected_strokes, strokes));
+            CHECK_THAT(a.control.expected_strokes, WithinAbs(b.control.expected_strokes, strokes));
+            CHECK_THAT(a.driver_saves, WithinAbs(b.driver_saves, trees ? 0.0018 : 0.0008));
         }
     }
 }

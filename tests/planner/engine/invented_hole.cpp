@@ -1,7 +1,7 @@
 #include "tests/planner/engine/invented_hole.hpp"
 
+#include <cmath>
 #include <functional>
-#include <numbers>
 
 namespace landwidth::fixture {
 
@@ -27,17 +27,37 @@ Region moved_region(const Region& region, const Move& move) {
     return Region::united(parts);
 }
 
-HoleParts transformed(const HoleParts& parts, const Move& move) {
+HoleParts transformed(const HoleParts& parts, const Move& move, const Move& back) {
     HoleParts result = parts;
     result.line = moved_ring(parts.line, move);
     for (LieLayer& layer : result.layers)
         layer.region = moved_region(layer.region, move);
     if (parts.in_bounds) result.in_bounds = moved_region(*parts.in_bounds, move);
+    for (TallGround& tall : result.tall)
+        tall.region = moved_region(tall.region, move);
+    if (parts.height_m)
+        result.height_m = [height_m = parts.height_m, back](Point p) { return height_m(back(p)); };
     return result;
 }
 
 Region box_yd(double left, double bottom, double right, double top) {
     return Region::box({yd(left, bottom), yd(right, top)});
+}
+
+constexpr double canopy_step_m = 1.0, post_step_m = 2.0;
+
+std::shared_ptr<const HeightRaster> heights_of(const HoleParts& parts, const Box& extent) {
+    if (!parts.height_m) return nullptr;
+    const auto posts = [](double length) { return static_cast<int>(std::ceil(length / post_step_m)) + 1; };
+    const Point size = extent.max - extent.min;
+    const int columns = posts(size.x);
+    const int rows = posts(size.y);
+    std::vector<float> heights_m;
+    for (int row = 0; row < rows; ++row)
+        for (int column = 0; column < columns; ++column)
+            heights_m.push_back(static_cast<float>(parts.height_m(
+                extent.min + Point{size.x * column / (columns - 1), size.y * row / (rows - 1)})));
+    return std::make_shared<const HeightRaster>(extent, columns, rows, std::move(heights_m));
 }
 
 }  // namespace
@@ -48,6 +68,9 @@ Hole invented_hole(const HoleParts& parts) {
         extent.min = {std::min(extent.min.x, p.x), std::min(extent.min.y, p.y)};
         extent.max = {std::max(extent.max.x, p.x), std::max(extent.max.y, p.y)};
     }
+    const Box ground = extent.grown(yd(parts.margin_yd, 0).x);
+    LiePartition lies(ground, parts.layers, parts.in_bounds);
+    CanopyRaster canopy(lies, parts.tall, parts.trees_m, canopy_step_m);
     return {.ref = "1",
             .name = "",
             .feature = "way/1",
@@ -57,8 +80,10 @@ Hole invented_hole(const HoleParts& parts) {
             .tee = "",
             .frame = PlaneFrame({-27.0, 44.0}),
             .line = LineOfPlay(parts.line),
-            .lies = LiePartition(extent.grown(yd(parts.margin_yd, 0).x), parts.layers, parts.in_bounds),
-            .surroundings = {}};
+            .lies = std::move(lies),
+            .surroundings = {},
+            .canopy = std::move(canopy),
+            .heights = heights_of(parts, ground)};
 }
 
 HoleParts straight_hole(double length_yd, double fairway_width_yd) {
@@ -118,17 +143,22 @@ Course course_of(std::vector<Hole> holes) {
 }
 
 HoleParts mirrored(const HoleParts& parts) {
-    return transformed(parts, [](Point p) { return Point{-p.x, p.y}; });
+    const Move flip = [](Point p) { return Point{-p.x, p.y}; };
+    return transformed(parts, flip, flip);
 }
 
 HoleParts turned(const HoleParts& parts, double clockwise_rad) {
-    const double c = std::cos(clockwise_rad);
-    const double s = std::sin(clockwise_rad);
-    return transformed(parts, [=](Point p) { return Point{c * p.x + s * p.y, -s * p.x + c * p.y}; });
+    const auto turn = [](double radians) -> Move {
+        const double c = std::cos(radians);
+        const double s = std::sin(radians);
+        return [=](Point p) { return Point{c * p.x + s * p.y, -s * p.x + c * p.y}; };
+    };
+    return transformed(parts, turn(clockwise_rad), turn(-clockwise_rad));
 }
 
 HoleParts moved(const HoleParts& parts, Point by) {
-    return transformed(parts, [=](Point p) { return p + by; });
+    return transformed(
+        parts, [=](Point p) { return p + by; }, [=](Point p) { return p - by; });
 }
 
 Golfer mirrored(const Golfer& golfer) {

@@ -1,6 +1,7 @@
 // Holes and golfers made by hand for the engine's tests. Lengths in yards here, as a golfer would say them.
 #pragma once
 
+#include <functional>
 #include <optional>
 #include <vector>
 
@@ -21,6 +22,9 @@ struct HoleParts {
     std::optional<Region> in_bounds;
     int par = 4;
     double margin_yd = 250.0;
+    double trees_m = 12.0;  // how high all trees stand that `tall` says nothing of
+    std::vector<TallGround> tall = {};
+    std::function<double(Point)> height_m = {};  // of the ground; flat without
 };
 Hole invented_hole(const HoleParts& parts);
 

@@ -12,6 +12,7 @@
 #include "planner/engine/published_field.hpp"
 #include "planner/engine/relief.hpp"
 #include "tests/catch.hpp"
+#include "tests/planner/engine/flown_heights.hpp"
 #include "tests/planner/engine/invented_hole.hpp"
 
 using namespace landwidth;
@@ -21,16 +22,17 @@ using Catch::Matchers::WithinAbs;
 namespace {
 
 constexpr int threads = 2;
+constexpr double woods_m = 12.0;
 constexpr int balls_per_thread = 2'000'000;
 
 class Simulation {
   public:
-    // woods: all trees of the hole.
-    Simulation(const Hole& hole, std::span<const Box> woods, const ShotPattern& pattern, double aim,
-               double tee_value)
+    // woods: all trees of the hole, woods_m high.
+    Simulation(const Hole& hole, std::span<const Box> woods, const Club& club, double aim, double tee_value)
         : hole_(hole),
           woods_(woods),
-          pattern_(pattern),
+          pattern_(*club.pattern),
+          heights_(club),
           aim_(aim),
           tee_value_(tee_value),
           constants_(default_assumptions().engine),
@@ -117,35 +119,27 @@ class Simulation {
         return meets ? std::optional(stretch) : std::nullopt;
     }
 
-    // Where woods stop the ball, if they do: the first ones on its way while it is low, or those nearest
-    // behind the place where it comes down.
-    std::optional<Point> stopped_at(Point landed, std::mt19937_64& random) const {
+    // Where woods stop the ball, if they do: the first place on its way that is in them and where it is
+    // below their tops.
+    std::optional<Point> stopped_at(Point landed) const {
         const Point tee = hole_.line.tee();
         const double carry = distance(tee, landed);
-        const double reach = constants_.low_flight_share * carry;
         const Point direction = unit(landed - tee);
-        double first = carry;
-        double last = 0.0;
+        std::optional<double> first;
         for (const Box& box : woods_)
             if (const auto stretch = stretch_in(box, tee, direction, carry)) {
-                first = std::min(first, stretch->from);
-                last = std::max(last, stretch->to);
+                const auto stop = heights_.first_below(woods_m, stretch->from, stretch->to, carry);
+                if (stop && (!first || *stop < *first)) first = stop;
             }
         constexpr double just_inside_m = 1e-6;
-        std::uniform_real_distribution<double> uniform;
-        if (first <= reach && uniform(random) < constants_.trees_stop_share)
-            return tee + (first + just_inside_m) * direction;
-        if (last < carry && last > 0.0 && carry - last <= reach &&
-            uniform(random) < constants_.trees_stop_share)
-            return tee + (last - just_inside_m) * direction;
-        return std::nullopt;
+        return first ? std::optional(tee + (*first + just_inside_m) * direction) : std::nullopt;
     }
 
     double strokes_of_a_ball(std::mt19937_64& random) const {
         std::uniform_real_distribution<double> uniform;
         for (double played = 1.0;; played += 2.0) {
             const Point landed = landing(random);
-            const std::optional<Point> stopped = stopped_at(landed, random);
+            const std::optional<Point> stopped = stopped_at(landed);
             const Point place = stopped ? *stopped : rest(landed);
             const Lie lie = hole_.lies.lie_at(place);
             if (lie == Lie::out_of_bounds) continue;
@@ -160,6 +154,7 @@ class Simulation {
     const Hole& hole_;
     std::span<const Box> woods_;
     const ShotPattern& pattern_;
+    FlownHeights heights_;
     double aim_;
     double tee_value_;
     EngineAssumptions constants_;
@@ -199,9 +194,10 @@ void check_against_simulation(const HoleParts& parts, const Golfer& golfer, cons
     const PlanRequest request{.field = FieldKind::published};
     const HolePlan plan = plan_round(course_of({hole}), golfer, request).holes.front();
     const TeeChoice& best = plan.choices.front();
-    const Simulation simulation(hole, woods, *golfer.clubs[best.club].pattern, best.aim,
-                                best.expected_strokes);
-    CHECK_THAT(best.expected_strokes, WithinAbs(simulation.mean_strokes(), 0.003));
+    const Simulation simulation(hole, woods, golfer.clubs[best.club], best.aim, best.expected_strokes);
+    const double simulated = simulation.mean_strokes();
+    CHECK_THAT(best.expected_strokes, WithinAbs(simulated, 0.003));
+    WARN("difference " << best.expected_strokes - simulated);
 }
 
 }  // namespace

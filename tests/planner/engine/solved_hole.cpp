@@ -45,11 +45,13 @@ HoleParts narrow_par_4() {
     return parts;
 }
 
-SolvedHole::SolvedHole(const HoleParts& parts, const Golfer& golfer, AimFor aim, bool local_rule_e5,
-                       const EngineAssumptions& constants)
+SolvedHole::SolvedHole(const HoleParts& parts, const Golfer& player, AimFor aim, bool local_rule_e5,
+                       const EngineAssumptions& constants, const Conditions& conditions)
     : hole(invented_hole(parts)),
+      golfer(player),
+      day(conditions),
       assumptions(constants),
-      game(golfer, assumptions),
+      game(golfer, std::make_shared<const BagFlights>(golfer, day, assumptions), assumptions),
       lies(hole.lies, assumptions.lie_cell_m),
       field(game, hole, lies, {assumptions.club_length_m, assumptions.back_on_line_reach_m, local_rule_e5},
             GolferAim(aim, parts.par, 0)) {}

@@ -17,6 +17,8 @@ HoleParts narrow_par_4();
 
 struct SolvedHole {
     Hole hole;
+    Golfer golfer;
+    Conditions day;
     EngineAssumptions assumptions;
     GolferGame game;
     LieRaster lies;
@@ -24,7 +26,8 @@ struct SolvedHole {
 
     explicit SolvedHole(const HoleParts& parts, const Golfer& golfer = uneven_golfer(),
                         AimFor aim = AimFor::strokes, bool local_rule_e5 = false,
-                        const EngineAssumptions& constants = default_assumptions().engine);
+                        const EngineAssumptions& constants = default_assumptions().engine,
+                        const Conditions& conditions = {});
     SolvedHole(const SolvedHole&) = delete;
     SolvedHole& operator=(const SolvedHole&) = delete;
 
