@@ -148,6 +148,15 @@ AimSearch search_aims(TeeFan& fan, std::span<const Contender> contenders, int co
     return search;
 }
 
+std::vector<std::size_t> by_cost(const AimSearch& search) {
+    std::vector<std::size_t> order(search.clubs.size());
+    for (std::size_t i = 0; i < order.size(); ++i)
+        order[i] = i;
+    std::ranges::stable_sort(
+        order, {}, [&](std::size_t i) { return search.clubs[i].outcome.total(search.replay_cost); });
+    return order;
+}
+
 Outcome drawn_outcome(TeeFan& fan, const FanShots& drawn, int ray, int coarse_rays, double replay_cost) {
     // Downhill to either side: what a drawn pattern costs has one valley so close to the best aim.
     const Outcome middle = fan.outcome(drawn, ray);

@@ -49,6 +49,9 @@ struct AimSearch {
 AimSearch search_aims(TeeFan& fan, std::span<const Contender> contenders, int coarse_rays,
                       ReplayCost replay_cost);
 
+// Places in `search.clubs`, the club that costs least first.
+std::vector<std::size_t> by_cost(const AimSearch& search);
+
 // What the hole costs when only these may be played from the tee; not empty.
 double tee_cost(std::span<const AimedClub> clubs, ReplayCost replay_cost);
 

@@ -59,11 +59,8 @@ HolePlan plan_hole(const Hole& hole, const Golfer& golfer, const GolferGame& gam
     const HoleStudy::Options options = study.options();
     const std::vector<Contender>& contenders = options.contenders;
     const AimSearch& search = options.search;
-    std::vector<std::size_t> order(contenders.size());
-    for (std::size_t i = 0; i < order.size(); ++i)
-        order[i] = i;
+    const std::vector<std::size_t> order = by_cost(search);
     const auto cost = [&](std::size_t i) { return search.clubs[i].outcome.total(search.replay_cost); };
-    std::ranges::stable_sort(order, {}, cost);
 
     HolePlan plan{};
     plan.strokes_received = strokes_received;

@@ -23,11 +23,8 @@ WindCardVerdict verdict_on(const Hole& hole, const Golfer& golfer, const GolferG
     HoleStudy study(hole, golfer, game, bag, request, 0);
     const HoleStudy::Options options = study.options();
     const AimSearch& search = options.search;
-    std::vector<std::size_t> order(search.clubs.size());
-    for (std::size_t i = 0; i < order.size(); ++i)
-        order[i] = i;
+    const std::vector<std::size_t> order = by_cost(search);
     const auto cost = [&](std::size_t i) { return search.clubs[i].outcome.total(search.replay_cost); };
-    std::ranges::stable_sort(order, {}, cost);
     const AimedClub& best = search.clubs[order.front()];
     const TeeChoice choice =
         study.choice(*options.contenders[order.front()].shots, *golfer.clubs[best.club].pattern,
