@@ -27,6 +27,8 @@ struct LandedShot {
     ShotOffset landing;  // where it first landed
     std::size_t log;     // of the logs given
     std::size_t row;     // of that log
+    // In LoggedClubs::sessions; absent when the log tells neither date nor session.
+    std::optional<std::size_t> session = {};
 };
 
 struct LoggedClub {
@@ -35,13 +37,18 @@ struct LoggedClub {
     std::string build;                    // "44.5 in"; may be empty
     ClubKind kind;                        // never a putter
     std::optional<double> length_m = {};  // where the build is a length
-    std::vector<LandedShot> shots = {};   // at least one, in the order of the logs
-    std::optional<double> run_m = {};     // median of the shots with carry and total
-    std::optional<Launch> launch = {};    // medians of the shots with ball speed, launch angle and spin
+    std::vector<LandedShot> shots = {};   // in the order of the logs; at least one, or `lost` is
+    int lost = 0;                         // shots besides that were not found
+    // A build that stands for the club itself: every shot of the club is of some build, and this one is the
+    // one in the bag. Its name keeps the build ("driver, 45.5 in").
+    bool is_the_one_carried = false;
+    std::optional<double> run_m = {};   // median of the shots with carry and total
+    std::optional<Launch> launch = {};  // medians of the shots with ball speed, launch angle and spin
 };
 
 struct LoggedClubs {
-    std::vector<LoggedClub> clubs;  // in the order in which they first appear
+    std::vector<LoggedClub> clubs;       // in the order in which they first appear
+    std::vector<Session> sessions = {};  // in the order in which they first appear; weights 1
     std::vector<std::string> warnings;
 };
 

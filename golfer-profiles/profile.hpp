@@ -26,10 +26,22 @@ struct Launch {
     friend bool operator==(const Launch&, const Launch&) = default;
 };
 
+// One day at one place: what it did to the ball it did to every club's.
+struct Session {
+    std::string label;    // date, place, or what the log calls it; unique in the profile
+    double weight = 1.0;  // of its shots, (0, 1]: an old session says less of the golfer of today
+
+    friend bool operator==(const Session&, const Session&) = default;
+};
+
 // The shots a club's pattern was learnt from, and what was known before them.
 struct LearntFrom {
     ShotPattern prior;
     std::vector<ShotOffset> shots;  // where they first landed; at most most_learnt_shots
+    // Of each shot: its session in Golfer::sessions. Empty when no session is known of any; otherwise as long
+    // as `shots`.
+    std::vector<std::size_t> sessions = {};
+    int lost = 0;  // shots besides that were not found: censored, known to be wide only
 
     friend bool operator==(const LearntFrom&, const LearntFrom&) = default;
 };
@@ -37,6 +49,9 @@ struct LearntFrom {
 struct Club {
     std::string name;  // unique in the profile, as same_name compares
     ClubKind kind = ClubKind::iron;
+    // The club this is a build of ("driver"): builds of one club are drawn together. Empty: a club of its
+    // own.
+    std::string build_of = {};
     std::optional<double> length_m = {};
     std::optional<double> loft_rad = {};
     // Absent only for the putter.
@@ -59,11 +74,14 @@ enum class Hand { right, left };
 struct Golfer {
     std::string name;
     double handicap_index = 0.0;  // plus handicaps negative; [-10, 54]
+    // False: the index is a guess by how far the golfer hits the ball, and tells little of how straight.
+    bool handicap_known = true;
     Hand hand = Hand::right;
     Level short_game = NamedLevel::handicap;
     Level putting = NamedLevel::handicap;
     std::vector<Club> clubs;  // as listed; at most 14 of them in the bag (Rules of Golf 4.1b)
     std::string note;
+    std::vector<Session> sessions = {};  // that the clubs' recorded shots refer to
 
     // Names compare as in same_name; nullptr when there is none of that name.
     const Club* club(std::string_view name) const;

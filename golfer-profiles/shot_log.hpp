@@ -31,6 +31,14 @@ struct LoggedShot {
     std::optional<double> peak_m = {};
     std::string date = {};
     std::string note = {};
+    // What tells one session from another besides the date: a place, a bay, a name. May be empty.
+    std::string session = {};
+    // Hit and not found, or not finished: where it came down is not known, only that it was far out. Carry,
+    // total and side then say nothing.
+    bool lost = false;
+    // Where on the face the ball was struck, from its centre: towards the toe and up positive.
+    std::optional<double> strike_toe_m = {};
+    std::optional<double> strike_up_m = {};
 };
 
 struct ShotLog {

@@ -6,7 +6,6 @@
 
 #include "geometry/error.hpp"
 #include "geometry/units.hpp"
-#include "golfer-profiles/pattern_draws.hpp"
 
 namespace landwidth {
 
@@ -21,7 +20,7 @@ constexpr std::uint64_t replicate_count = 8;
 constexpr int draw_log2_points = 8;
 
 ClubShots club_shots(const Golfer& golfer, std::size_t club, const BagFlights& flights,
-                     const EngineAssumptions& a, int draws) {
+                     const EngineAssumptions& a, const std::vector<ShotPattern>& draws) {
     const ShotPattern& own = *golfer.clubs[club].pattern;
     const auto shots_of = [&](const ShotPattern& pattern, int log2_points, std::uint64_t replicate) {
         return fan_shots(pattern, log2_points, replicate, a, flights.full(club), flights.day().wind);
@@ -30,7 +29,7 @@ ClubShots club_shots(const Golfer& golfer, std::size_t club, const BagFlights& f
                     {},   shots_of(own, draw_log2_points, 0),   {}};
     for (std::uint64_t replicate = 1; replicate <= replicate_count; ++replicate)
         shots.replicates.push_back(shots_of(own, replicate_log2_points, replicate));
-    for (const ShotPattern& drawn : drawn_patterns(golfer.clubs[club], a.prior, club, draws))
+    for (const ShotPattern& drawn : draws)
         shots.draws.push_back(shots_of(drawn, draw_log2_points, 0));
     return shots;
 }
@@ -38,7 +37,7 @@ ClubShots club_shots(const Golfer& golfer, std::size_t club, const BagFlights& f
 }  // namespace
 
 BagShots bag_shots(const Golfer& golfer, const BagFlights& flights, const EngineAssumptions& assumptions,
-                   int draws) {
+                   const BagDraws& draws) {
     BagShots bag;
     std::vector<std::size_t> clubs;
     for (std::size_t club = 0; club < golfer.clubs.size(); ++club)
@@ -46,9 +45,11 @@ BagShots bag_shots(const Golfer& golfer, const BagFlights& flights, const Engine
     if (clubs.empty())
         throw InputError("profile of " + golfer.name,
                          "no club but the putter has a shot pattern; give at least one a pattern");
+    static const std::vector<ShotPattern> none;
     bag.clubs.resize(clubs.size());
     tbb::parallel_for(std::size_t{0}, clubs.size(), [&](std::size_t i) {
-        bag.clubs[i] = club_shots(golfer, clubs[i], flights, assumptions, draws);
+        bag.clubs[i] =
+            club_shots(golfer, clubs[i], flights, assumptions, draws.empty() ? none : draws[clubs[i]]);
     });
     return bag;
 }

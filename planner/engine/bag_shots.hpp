@@ -4,6 +4,7 @@
 
 #include <vector>
 
+#include "golfer-profiles/evidence/bag_draws.hpp"
 #include "golfer-profiles/profile.hpp"
 #include "planner/engine/day/bag_flights.hpp"
 #include "planner/engine/tee_fan.hpp"
@@ -23,8 +24,9 @@ struct BagShots {
     std::vector<ClubShots> clubs;  // the playable ones, as in the bag
 };
 
-// With so many draws of every pattern. Throws InputError when no club but the putter has a pattern.
+// With these draws of every pattern: by club of the golfer, or none at all ({}). Throws InputError when no
+// club but the putter has a pattern.
 BagShots bag_shots(const Golfer& golfer, const BagFlights& flights, const EngineAssumptions& assumptions,
-                   int draws);
+                   const BagDraws& draws);
 
 }  // namespace landwidth

@@ -88,7 +88,8 @@ DriverChart driver_chart(const Golfer& golfer, const ChartRequest& request) {
     const EngineAssumptions& assumptions = plan.assumptions.engine;
     const auto flights = std::make_shared<const BagFlights>(golfer, Conditions{}, assumptions);
     const BagShots bag =
-        bag_shots(golfer, *flights, assumptions, static_cast<int>(assumptions.confidence_draws));
+        bag_shots(golfer, *flights, assumptions,
+                  drawn_bags(golfer, assumptions.prior, static_cast<int>(assumptions.confidence_draws)));
     require_both_sides(golfer, bag);
     const GolferGame game(golfer, flights, assumptions);
 

@@ -53,7 +53,9 @@ RoundPlan plan_round(const Course& course, const Golfer& golfer, const PlanReque
         throw UsageError("the published table knows mean strokes alone; other aims need the personal field");
     const EngineAssumptions& engine = request.assumptions.engine;
     const auto flights = std::make_shared<const BagFlights>(golfer, request.conditions, engine);
-    const BagShots bag = bag_shots(golfer, *flights, engine, static_cast<int>(engine.confidence_draws));
+    const BagShots bag =
+        bag_shots(golfer, *flights, engine,
+                  drawn_bags(golfer, engine.prior, static_cast<int>(engine.confidence_draws)));
     const GolferGame game(golfer, flights, engine);
     const std::vector<int> received = request.aim_for == AimFor::stableford
                                           ? strokes_received(course, golfer.handicap_index)

@@ -76,8 +76,8 @@ WindCard wind_card(const Course& course, const Golfer& golfer, const PlanRequest
     Conditions windy = coarse.conditions;
     windy.wind = wind;
     const BagFlights in_wind(golfer, windy, engine);
-    const BagShots still_shots = bag_shots(golfer, *still, engine, 0);
-    const BagShots windy_shots = bag_shots(golfer, in_wind, engine, 0);
+    const BagShots still_shots = bag_shots(golfer, *still, engine, {});
+    const BagShots windy_shots = bag_shots(golfer, in_wind, engine, {});
     std::vector<GolferGame> winds;
     winds.reserve(1 + wind_card_directions);
     winds.emplace_back(golfer, still, engine);

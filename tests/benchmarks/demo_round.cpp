@@ -25,7 +25,8 @@ DemoGolfer::DemoGolfer(std::size_t number)
     : golfer(read_profile(profile_path(number)).golfer),
       flights(std::make_shared<const BagFlights>(golfer, request.conditions, request.assumptions.engine)),
       bag(bag_shots(golfer, *flights, request.assumptions.engine,
-                    static_cast<int>(request.assumptions.engine.confidence_draws))),
+                    drawn_bags(golfer, request.assumptions.engine.prior,
+                               static_cast<int>(request.assumptions.engine.confidence_draws)))),
       game(golfer, flights, request.assumptions.engine) {}
 
 const DemoGolfer& demo_golfer(std::size_t number) {

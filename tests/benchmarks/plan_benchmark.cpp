@@ -61,7 +61,8 @@ void making_the_bag_ready(benchmark::State& state) {
     const DemoGolfer& golfer = demo_golfer(golfer_of(state));
     for ([[maybe_unused]] auto iteration : state)
         benchmark::DoNotOptimize(
-            bag_shots(golfer.golfer, *golfer.flights, golfer.request.assumptions.engine, 60));
+            bag_shots(golfer.golfer, *golfer.flights, golfer.request.assumptions.engine,
+                      drawn_bags(golfer.golfer, golfer.request.assumptions.engine.prior, 60)));
 }
 BENCHMARK(making_the_bag_ready)->Apply(every_golfer);
 

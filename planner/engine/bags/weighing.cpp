@@ -11,7 +11,7 @@
 #include <span>
 
 #include "geometry/error.hpp"
-#include "golfer-profiles/pattern_draws.hpp"
+#include "golfer-profiles/evidence/bag_draws.hpp"
 #include "planner/engine/bags/missed_clubs.hpp"
 
 namespace landwidth {
@@ -68,7 +68,8 @@ class Scales {
         for (Club& club : all.clubs)
             club.in_bag = true;
         flights_ = std::make_shared<const BagFlights>(all, request.conditions, engine_);
-        shots_ = bag_shots(all, *flights_, engine_, static_cast<int>(engine_.weigh_draws));
+        draws_ = drawn_bags(all, engine_.prior, static_cast<int>(engine_.weigh_draws));
+        shots_ = bag_shots(all, *flights_, engine_, draws_);
         today_ = std::make_unique<BagOnCourses>(golfer, flights_, engine_, holes_.size());
         tbb::parallel_for(std::size_t{0}, holes_.size(), [&](std::size_t i) {
             today_->studies[i] =
@@ -142,10 +143,7 @@ class Scales {
     std::vector<BagOnHole> with_ground_shots(BagOnCourses& bag, const std::vector<std::size_t>& clubs) const {
         std::vector<GroundShots> ground;
         for (const std::size_t club : clubs) {
-            GroundShots shots(bag.golfer, club,
-                              drawn_patterns(golfer_.clubs[club], engine_.prior, club,
-                                             static_cast<int>(engine_.weigh_draws)),
-                              bag.game);
+            GroundShots shots(bag.golfer, club, draws_[club], bag.game);
             if (shots.any()) ground.push_back(std::move(shots));
         }
         std::vector<BagOnHole> holes = bag.results;
@@ -288,7 +286,8 @@ class Scales {
     std::shared_ptr<const BagFlights> flights_;
     PlanRequest plan_;
     std::vector<const Hole*> holes_;  // of all courses, one after the other
-    BagShots shots_;                  // of all clubs of the profile
+    BagDraws draws_;                  // of all clubs of the profile
+    BagShots shots_;                  // likewise
     std::unique_ptr<BagOnCourses> today_;
 };
 

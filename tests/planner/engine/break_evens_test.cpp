@@ -28,7 +28,7 @@ HolePlan planned(const HoleParts& parts, const Golfer& golfer, const Golfer& tod
     const EngineAssumptions& assumptions = request.assumptions.engine;
     const GolferGame game(today, std::make_shared<const BagFlights>(today, Conditions{}, assumptions),
                           assumptions);
-    const BagShots bag = bag_shots(golfer, BagFlights(golfer, {}, assumptions), assumptions, 0);
+    const BagShots bag = bag_shots(golfer, BagFlights(golfer, {}, assumptions), assumptions, {});
     return plan_hole(invented_hole(parts), golfer, game, bag, request, 0);
 }
 
