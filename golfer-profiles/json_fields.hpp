@@ -55,6 +55,9 @@ class JsonFields {
     std::optional<double> number(std::string_view key, const NumberRule& rule);
     std::optional<double> optional_number(std::string_view key, const NumberRule& rule);
     std::optional<int> whole_number(std::string_view key, const NumberRule& rule);
+    std::optional<int> optional_whole_number(std::string_view key, const NumberRule& rule) {
+        return has(key) ? whole_number(key, rule) : std::nullopt;
+    }
     std::optional<std::string> text(std::string_view key, std::string_view expected);
     std::optional<std::string> optional_text(std::string_view key);
     std::optional<bool> optional_truth(std::string_view key);

@@ -5,13 +5,17 @@
 #include <algorithm>
 #include <cmath>
 #include <iterator>
+#include <map>
 
 #include "geometry/error.hpp"
 #include "geometry/units.hpp"
 #include "golfer-profiles/bag_joining.hpp"
+#include "golfer-profiles/evidence/bag_draws.hpp"
+#include "golfer-profiles/evidence/mishit_chance.hpp"
+#include "golfer-profiles/evidence/pattern_middle.hpp"
 #include "golfer-profiles/json_text.hpp"
+#include "golfer-profiles/level_guess.hpp"
 #include "golfer-profiles/order_statistics.hpp"
-#include "golfer-profiles/pattern_learning.hpp"
 #include "golfer-profiles/preset_clubs.hpp"
 #include "golfer-profiles/preset_numbers.hpp"
 #include "golfer-profiles/typical_club.hpp"
@@ -19,54 +23,11 @@
 namespace landwidth {
 namespace {
 
-// A golfer further from the typical length of the level than this is taken to be so far; and so many shots
-// tell the length. Assumptions.
-constexpr double least_scale = 0.75, most_scale = 1.3;
-constexpr double shots_that_tell = 3.0;
-// A profile holds the shots behind a club up to this number; beyond it the pattern says enough.
-constexpr std::size_t most_shots_kept = 400;
-
-std::vector<ShotOffset> landings_of(const LoggedClub& club) {
-    std::vector<ShotOffset> landings;
-    std::transform(club.shots.begin(), club.shots.end(), std::back_inserter(landings),
-                   [](const LandedShot& shot) { return shot.landing; });
-    return landings;
-}
-
 double usual_carry_m(const LoggedClub& club) {
     std::vector<double> carries;
     for (const LandedShot& shot : club.shots)
         carries.push_back(shot.landing.carry_m);
     return median(std::move(carries));
-}
-
-double scale_for(const LoggedClub& club, const ShotPattern& typical) {
-    const double ratio =
-        std::clamp(usual_carry_m(club) / typical.usual.centre.carry_m, least_scale, most_scale);
-    return std::pow(ratio, std::min(1.0, static_cast<double>(club.shots.size()) / shots_that_tell));
-}
-
-// What is known of a club before its new shots.
-struct Before {
-    Club club;  // name, kind, length, loft, launch and note to start from
-    ShotPattern prior;
-    double run_m;                   // until the new shots tell
-    std::vector<ShotOffset> shots;  // earlier ones, to be fitted with the new ones
-    PriorSource source;
-    double scale;
-};
-
-Before typical_before(const LoggedClub& logged, const GolferRequest& typical) {
-    Club club = typical_club(typical, logged.kind, logged.club);
-    const double scale = scale_for(logged, *club.pattern);
-    const ShotPattern prior = scaled_pattern(*club.pattern, scale);
-    return {std::move(club), prior, prior.run_m, {}, PriorSource::typical, scale};
-}
-
-Before own_before(const Club& own) {
-    const double run_m = own.pattern->run_m;
-    if (!own.learnt_from) return {own, *own.pattern, run_m, {}, PriorSource::own, 1.0};
-    return {own, own.learnt_from->prior, run_m, own.learnt_from->shots, PriorSource::own, 1.0};
 }
 
 // A log learnt from twice would count double.
@@ -102,73 +63,6 @@ void refuse_impossible(const LoggedClub& logged, const ShotPattern& pattern,
                     in_quotes(logged.name), carry, std::abs(side), run));
 }
 
-std::string note_for(const LearntClub& learnt) {
-    const std::size_t shots = learnt.logged.shots.size();
-    std::string note = fmt::format("learnt from {} recorded shot{}", shots, shots == 1 ? "" : "s");
-    if (learnt.source == PriorSource::own)
-        note += learnt.earlier_shots > 0 ? fmt::format(" and {} earlier ones", learnt.earlier_shots)
-                                         : ", leaning on the pattern of the profile";
-    else
-        note += fmt::format(", leaning on a typical club scaled by {:.2f}", learnt.prior_scale);
-    note += learnt.logged.run_m ? "; run: median of the shots" : "; run: not recorded";
-    return note;
-}
-
-LearntClub learnt_club(const LoggedClub& logged, Before before, const PatternPrior& weight,
-                       const std::vector<NamedLog>& logs) {
-    refuse_known_shots(logged, before.shots, logs);
-    std::vector<ShotOffset> shots = before.shots;
-    const std::vector<ShotOffset> recorded = landings_of(logged);
-    shots.insert(shots.end(), recorded.begin(), recorded.end());
-    const PatternFit fit = learnt_pattern(shots, before.prior, weight);
-    const auto first_new = static_cast<std::ptrdiff_t>(before.shots.size());
-    const double behind = static_cast<double>(fit.pattern.shots);
-    LearntClub learnt{.logged = logged,
-                      .club = std::move(before.club),
-                      .prior = before.prior,
-                      .source = before.source,
-                      .prior_scale = before.scale,
-                      .earlier_shots = before.prior.shots + static_cast<int>(before.shots.size()),
-                      .usual_carry_m = usual_carry_m(logged),
-                      .mishit_chance = {fit.mishit_chance.begin() + first_new, fit.mishit_chance.end()},
-                      .recorded_share = behind / (behind + weight.worth_shots)};
-    Club& club = learnt.club;
-    if (before.source == PriorSource::typical) club.name = logged.name;
-    if (logged.length_m) club.length_m = logged.length_m;
-    if (logged.launch) club.launch = logged.launch;
-    club.pattern = fit.pattern;
-    club.pattern->run_m = logged.run_m.value_or(before.run_m);
-    refuse_impossible(logged, *club.pattern, logs);
-    club.note = note_for(learnt);
-    club.learnt_from.reset();
-    if (shots.size() <= most_shots_kept) club.learnt_from = LearntFrom{learnt.prior, std::move(shots)};
-    return learnt;
-}
-
-bool is_driver(const LoggedClub& club) {
-    return club.kind == ClubKind::driver;
-}
-
-// What a golfer's drives are in all, for the typical bag: the learnt driver's, or as much longer or shorter
-// than typical as the clubs in the log are.
-double drive_yd_for(const std::vector<LoggedClub>& clubs, const LearnRequest& request,
-                    const std::vector<NamedLog>& logs) {
-    const GolferRequest& typical = request.typical;
-    const auto driver = std::find_if(clubs.begin(), clubs.end(), is_driver);
-    double drive = drive_yd_of(typical);
-    if (driver != clubs.end()) {
-        const LearntClub learnt =
-            learnt_club(*driver, typical_before(*driver, typical), request.weight, logs);
-        drive = to_yards(learnt.club.pattern->usual.centre.carry_m + learnt.club.pattern->run_m);
-    } else {
-        std::vector<double> scales;
-        for (const LoggedClub& club : clubs)
-            scales.push_back(scale_for(club, *typical_club(typical, club.kind, club.club).pattern));
-        drive *= median(std::move(scales));
-    }
-    return std::clamp(std::round(drive * 10.0) / 10.0, shortest_drive_yd, longest_drive_yd);
-}
-
 // The typical golfer that stands in for clubs the profile has not.
 GolferRequest typical_of(const Golfer& onto, Reference reference) {
     GolferRequest request{.name = onto.name,
@@ -185,77 +79,278 @@ GolferRequest typical_of(const Golfer& onto, Reference reference) {
     return request;
 }
 
-// The profile before the shots, and the typical golfers that logged clubs are compared with. The shots that
-// told a golfer's length must not be compared with themselves.
-struct Start {
-    Golfer golfer;
-    GolferRequest for_drivers;
-    GolferRequest for_others;
+// Without handicap and drive: as much longer or shorter than a golfer of the middle as the log is.
+GolferRequest level_by_logs(const std::vector<LoggedClub>& clubs, GolferRequest typical) {
+    constexpr double middle_handicap = 15.0;
+    typical.handicap_index = middle_handicap;
+    std::vector<double> ratios;
+    for (const LoggedClub& club : clubs) {
+        const ShotPattern known = *typical_club(typical, club.kind, club.club).pattern;
+        if (!club.shots.empty()) ratios.push_back(usual_carry_m(club) / known.usual.centre.carry_m);
+    }
+    const double ratio = ratios.empty() ? 1.0 : median(std::move(ratios));
+    return guessed_level(typical,
+                         std::clamp(ratio * drive_yd_of(typical), shortest_drive_yd, longest_drive_yd));
+}
+
+class Learning {
+  public:
+    Learning(const std::vector<NamedLog>& logs, const LearnRequest& request)
+        : logs_(logs), request_(request), logged_(logged_clubs(logs, request.kinds)) {
+        result_.warnings = std::move(logged_.warnings);
+        start();
+        for (const Session& session : logged_.sessions)
+            session_numbers_.push_back(number_of(session));
+        number_shots();
+        for (const LoggedClub& club : logged_.clubs)
+            add(club);
+        check_count();
+        fit();
+    }
+
+    LearntGolfer result() && { return std::move(result_); }
+
+  private:
+    void start() {
+        if (request_.onto) {
+            typical_ = typical_of(*request_.onto, request_.typical.reference);
+            result_.golfer = *request_.onto;
+            return;
+        }
+        typical_ = request_.typical;
+        if (!request_.handicap_known && !typical_.drive_total_yd)
+            typical_ = level_by_logs(logged_.clubs, typical_);
+        result_.golfer = typical_golfer(typical_);
+        result_.golfer.handicap_known = request_.handicap_known;
+        for (Club& club : result_.golfer.clubs)
+            if (club.pattern) club.learnt_from = LearntFrom{*club.pattern, {}};
+        if (!request_.handicap_known)
+            result_.warnings.push_back(
+                fmt::format("no handicap is known: short game and putting are taken for those of golfers who "
+                            "hit the ball as "
+                            "far (handicap index {:g}, a guess); say --handicap",
+                            typical_.handicap_index));
+    }
+
+    std::size_t number_of(const Session& session) {
+        std::vector<Session>& known = result_.golfer.sessions;
+        const auto same = std::ranges::find(known, session.label, &Session::label);
+        if (same != known.end()) {
+            same->weight = session.weight;
+            return static_cast<std::size_t>(same - known.begin());
+        }
+        known.push_back(session);
+        return known.size() - 1;
+    }
+
+    // When in its session each shot was hit: by its place among the session's shots of all clubs.
+    void number_shots() {
+        std::map<std::size_t, std::vector<std::pair<std::size_t, std::size_t>>> rows;
+        for (const LoggedClub& club : logged_.clubs)
+            for (const LandedShot& shot : club.shots)
+                if (shot.session) rows[*shot.session].emplace_back(shot.log, shot.row);
+        for (auto& [session, of_session] : rows) {
+            std::ranges::sort(of_session);
+            for (std::size_t i = 0; i < of_session.size(); ++i)
+                when_[of_session[i]] = of_session.size() > 1 ? static_cast<double>(i) /
+                                                                   static_cast<double>(of_session.size() - 1)
+                                                             : 0.5;
+        }
+    }
+
+    // Shots without date or session among others that have one are a session of their own.
+    ShotTime time_of(const LandedShot& shot) {
+        if (!shot.session) return {number_of({.label = "undated"}), 0.5};
+        return {session_numbers_[*shot.session], when_.at({shot.log, shot.row})};
+    }
+
+    Club* meant_by(const LoggedClub& logged) {
+        if (Club* same = club_meant(result_.golfer, logged)) return same;
+        if (!logged.is_the_one_carried) return nullptr;
+        LoggedClub whole = logged;
+        whole.name = logged.club;
+        whole.build.clear();
+        Club* club = club_meant(result_.golfer, whole);
+        const bool is_another_build =
+            club != nullptr && club->learnt_from && !club->learnt_from->shots.empty();
+        return is_another_build ? nullptr : club;
+    }
+
+    void add(const LoggedClub& logged) {
+        Club* meant = meant_by(logged);
+        const bool own = request_.onto && meant != nullptr && meant->pattern;
+        Club club = own ? *meant : typical_club(typical_, logged.kind, logged.club);
+        if (!own || !club.learnt_from) club.learnt_from = LearntFrom{*club.pattern, {}};
+        LearntClub learnt{
+            .logged = logged,
+            .club = {},
+            .prior = club.learnt_from->prior,
+            .source = own ? PriorSource::own : PriorSource::typical,
+            .earlier_shots = club.learnt_from->prior.shots + static_cast<int>(club.learnt_from->shots.size()),
+            .raw = {},
+            .open = {},
+            .mishit_chance = {},
+            .recorded_share = 0.0};
+        refuse_known_shots(logged, club.learnt_from->shots, logs_);
+        add_shots(logged, *club.learnt_from);
+        if (meant == nullptr || logged.is_the_one_carried)
+            club.name = logged.name;
+        else
+            club.name = meant->name;
+        if (!logged.build.empty()) club.build_of = logged.club;
+        if (logged.length_m) club.length_m = logged.length_m;
+        if (logged.launch) club.launch = logged.launch;
+        club.pattern->shots = learnt.earlier_shots + static_cast<int>(logged.shots.size()) + logged.lost;
+        if (logged.run_m) club.pattern->run_m = *logged.run_m;
+        const bool is_build = !logged.build.empty() && !logged.is_the_one_carried;
+        const Joined joined = join_bag(result_.golfer, club, meant, is_build);
+        numbers_.push_back(club.name);
+        remark_joined(club.name, logged, joined);
+        result_.clubs.push_back(std::move(learnt));
+    }
+
+    void add_shots(const LoggedClub& logged, LearntFrom& known) {
+        const bool timed = !known.times.empty() || std::ranges::any_of(logged.shots, [](const LandedShot& s) {
+            return s.session.has_value();
+        });
+        if (timed && known.times.empty())
+            known.times.assign(known.shots.size(), {number_of({.label = "undated"}), 0.5});
+        for (const LandedShot& shot : logged.shots) {
+            known.shots.push_back(shot.landing);
+            if (timed) known.times.push_back(time_of(shot));
+        }
+        known.lost += logged.lost;
+    }
+
+    void check_count() const {
+        if (result_.golfer.clubs.size() <= most_known_clubs) return;
+        throw InputError(logs_.front().file,
+                         fmt::format("{} clubs and builds in all; a profile holds at most {}: leave some out",
+                                     result_.golfer.clubs.size(), most_known_clubs));
+    }
+
+    Club& club_named(const std::string& name) {
+        return *std::ranges::find_if(result_.golfer.clubs,
+                                     [&](const Club& club) { return same_name(club.name, name); });
+    }
+
+    // Every club that is learnt from something takes what all shots say.
+    void fit() {
+        BagDraws draws = posterior_draws(result_.golfer, request_.weight, draws_of_middle);
+        take(draws);
+        result_.shapes = shapes_found(result_.golfer);
+        if (!result_.shapes.empty()) {
+            for (Club& club : result_.golfer.clubs)
+                for (const ShapeFound& shape : result_.shapes)
+                    if (club.pattern && club.learnt_from && same_name(family_of(club), shape.club))
+                        club.pattern->ways = shape.ways;
+            draws = posterior_draws(result_.golfer, request_.weight, draws_of_middle);
+            take(draws);
+        }
+        for (std::size_t i = 0; i < result_.clubs.size(); ++i)
+            finish(result_.clubs[i], numbers_[i], draws);
+    }
+
+    void take(const BagDraws& draws) {
+        Golfer& golfer = result_.golfer;
+        for (std::size_t i = 0; i < golfer.clubs.size(); ++i) {
+            Club& club = golfer.clubs[i];
+            if (!club.pattern || !club.learnt_from) continue;
+            const ShotPattern middle = middle_of(draws[i]);
+            const ShotPattern& known = club.learnt_from->prior;
+            const double run_share = known.run_m / known.usual.centre.carry_m;
+            const bool is_learnt = std::ranges::find(numbers_, club.name) != numbers_.end();
+            const int shots = club.pattern->shots;
+            const double run_m = is_learnt && has_run(club.name) ? club.pattern->run_m
+                                                                 : run_share * middle.usual.centre.carry_m;
+            club.pattern = middle;
+            club.pattern->run_m = run_m;
+            club.pattern->shots = shots;
+            if (!is_learnt && shots == 0)
+                club.note = "typical of the level, moved by what the recorded shots of other clubs show";
+        }
+    }
+
+    bool has_run(const std::string& name) const {
+        const auto at = std::ranges::find(numbers_, name) - numbers_.begin();
+        return result_.clubs[static_cast<std::size_t>(at)].logged.run_m.has_value();
+    }
+
+    void finish(LearntClub& learnt, const std::string& name, const BagDraws& draws) {
+        Club& club = club_named(name);
+        const auto number = static_cast<std::size_t>(&club - result_.golfer.clubs.data());
+        const LoggedClub& logged = learnt.logged;
+        if (!logged.shots.empty()) refuse_impossible(logged, *club.pattern, logs_);
+        const std::vector<ShotOffset>& shots = club.learnt_from->shots;
+        if (!shots.empty()) learnt.raw = raw_figures(shots);
+        learnt.open = open_pattern(*club.pattern, draws[number]);
+        const auto chances = mishit_chances(*club.pattern, shots);
+        learnt.mishit_chance.assign(chances.end() - static_cast<std::ptrdiff_t>(logged.shots.size()),
+                                    chances.end());
+        const double own = club.pattern->shots;
+        learnt.recorded_share = own / (own + shots_known_otherwise(result_.golfer, number, request_.weight));
+        club.note = note_for(learnt);
+        if (shots.size() > most_learnt_shots) {
+            result_.warnings.push_back(
+                fmt::format("{}: over {} shots; the profile keeps the pattern and not the shots",
+                            in_quotes(name), most_learnt_shots));
+            club.learnt_from = LearntFrom{*club.pattern, {}};
+        }
+        learnt.club = club;
+        remark_length(learnt);
+    }
+
+    static std::string note_for(const LearntClub& learnt) {
+        const std::size_t shots = learnt.logged.shots.size();
+        std::string note = fmt::format("learnt from {} recorded shot{}", shots, shots == 1 ? "" : "s");
+        if (learnt.earlier_shots > 0) note += fmt::format(" and {} earlier ones", learnt.earlier_shots);
+        note += learnt.source == PriorSource::own && learnt.earlier_shots == 0
+                    ? ", with the pattern the profile stated before and the golfer's other clubs"
+                    : ", with the golfer's other clubs and what is typical of the level";
+        note += learnt.logged.run_m ? "; run: median of the shots" : "; run: not recorded";
+        return note;
+    }
+
+    void remark_joined(const std::string& name, const LoggedClub& logged, Joined joined) {
+        if (!same_name(name, logged.name))
+            result_.warnings.push_back(
+                fmt::format("the shots of {} are taken for {}", in_quotes(logged.name), in_quotes(name)));
+        if (joined == Joined::on_trial) {
+            result_.warnings.push_back(
+                fmt::format("{} is on trial, not in the bag: {}", in_quotes(name),
+                            logged.build.empty() ? "14 clubs are carried already" : "a build of a club"));
+        }
+    }
+
+    // What the level and the golfer's other clubs do not explain.
+    void remark_length(const LearntClub& learnt) {
+        constexpr double shots_that_tell = 3.0, least_fit = 0.7, most_fit = 1.4;
+        if (static_cast<double>(learnt.logged.shots.size()) < shots_that_tell) return;
+        const double known_m = learnt.prior.usual.centre.carry_m;
+        const double usual_m = usual_carry_m(learnt.logged);
+        const double fit = usual_m / known_m;
+        if (fit >= least_fit && fit <= most_fit) return;
+        result_.warnings.push_back(
+            fmt::format("{}: the middle shot carries {:.0f} yd, where {:.0f} yd is typical of the level; are "
+                        "club, unit and "
+                        "handicap right?",
+                        in_quotes(learnt.club.name), to_yards(usual_m), to_yards(known_m)));
+    }
+
+    const std::vector<NamedLog>& logs_;
+    const LearnRequest& request_;
+    LoggedClubs logged_;
+    GolferRequest typical_;
+    std::vector<std::size_t> session_numbers_;  // of logged_.sessions in the profile
+    std::map<std::pair<std::size_t, std::size_t>, double> when_;
+    std::vector<std::string> numbers_;  // of each of result_.clubs: its name in the profile
+    LearntGolfer result_;
 };
-
-Start start_of(const std::vector<LoggedClub>& clubs, const LearnRequest& request,
-               const std::vector<NamedLog>& logs) {
-    if (request.onto) {
-        const GolferRequest typical = typical_of(*request.onto, request.typical.reference);
-        return {*request.onto, typical, typical};
-    }
-    GolferRequest lengthened = request.typical;
-    lengthened.drive_total_yd = drive_yd_for(clubs, request, logs);
-    Golfer golfer = typical_golfer(lengthened);
-    golfer.note = fmt::format(
-        "Clubs in the shot log are learnt from it; the others are typical of handicap index {} with a drive "
-        "of {:.0f} yd. Each club says where its numbers come from.",
-        lengthened.handicap_index, *lengthened.drive_total_yd);
-    const bool driver_told = std::any_of(clubs.begin(), clubs.end(), is_driver);
-    return {std::move(golfer), request.typical, driver_told ? lengthened : request.typical};
-}
-
-// Where a club's place in the profile is worth a word.
-void remark(const LearntClub& learnt, Joined joined, std::vector<std::string>& warnings) {
-    const std::string& name = learnt.club.name;
-    if (!same_name(name, learnt.logged.name))
-        warnings.push_back(
-            fmt::format("the shots of {} are taken for {}", in_quotes(learnt.logged.name), in_quotes(name)));
-    // The prior has been scaled as far as it may be; beyond this not even that fits.
-    constexpr double least_fit = 0.8, most_fit = 1.25;
-    const double known_m = learnt.prior.usual.centre.carry_m;
-    const double fit = learnt.usual_carry_m / known_m;
-    if (static_cast<double>(learnt.logged.shots.size()) >= shots_that_tell &&
-        (fit < least_fit || fit > most_fit)) {
-        warnings.push_back(fmt::format(
-            "{}: the middle shot carries {:.0f} yd, where the level allows for {:.0f} yd; are club, unit and "
-            "handicap right?",
-            in_quotes(name), to_yards(learnt.usual_carry_m), to_yards(known_m)));
-    }
-    if (joined == Joined::on_trial) {
-        warnings.push_back(
-            fmt::format("{} is on trial, not in the bag: {}", in_quotes(name),
-                        learnt.logged.build.empty() ? "14 clubs are carried already" : "a build of a club"));
-    }
-    if (!learnt.club.learnt_from) {
-        warnings.push_back(fmt::format("{}: over {} shots; the profile keeps the pattern and not the shots",
-                                       in_quotes(name), most_shots_kept));
-    }
-}
 
 }  // namespace
 
 LearntGolfer learnt_golfer(const std::vector<NamedLog>& logs, const LearnRequest& request) {
-    LoggedClubs logged = logged_clubs(logs, request.kinds);
-    Start start = start_of(logged.clubs, request, logs);
-    LearntGolfer result{std::move(start.golfer), {}, std::move(logged.warnings)};
-    for (const LoggedClub& club : logged.clubs) {
-        Club* meant = club_meant(result.golfer, club);
-        const bool own = request.onto && meant != nullptr && meant->pattern;
-        const GolferRequest& typical = is_driver(club) ? start.for_drivers : start.for_others;
-        LearntClub learnt =
-            learnt_club(club, own ? own_before(*meant) : typical_before(club, typical), request.weight, logs);
-        if (meant != nullptr) learnt.club.name = meant->name;
-        const Joined joined = join_bag(result.golfer, learnt.club, meant, !club.build.empty());
-        remark(learnt, joined, result.warnings);
-        result.clubs.push_back(std::move(learnt));
-    }
-    return result;
+    return Learning(logs, request).result();
 }
 
 }  // namespace landwidth

@@ -1,13 +1,14 @@
-// A golfer's profile from recorded shots: a pattern for every club in the logs, the rest of the bag from what
-// is known otherwise.
+// A golfer's profile from recorded shots: one golfer behind all clubs of the logs and of the bag.
 #pragma once
 
 #include <optional>
 #include <string>
 #include <vector>
 
+#include "golfer-profiles/evidence/club_figures.hpp"
+#include "golfer-profiles/evidence/golfer_prior.hpp"
+#include "golfer-profiles/evidence/usual_ways.hpp"
 #include "golfer-profiles/logged_clubs.hpp"
-#include "golfer-profiles/pattern_prior.hpp"
 #include "golfer-profiles/presets.hpp"
 #include "golfer-profiles/profile.hpp"
 
@@ -17,9 +18,11 @@ struct LearnRequest {
     // Without a profile to learn onto: the level, whose typical bag the learnt clubs join. With one, only
     // `reference` is looked at: for clubs that the profile has not.
     GolferRequest typical;
+    // False: no handicap is known. Without a drive in `typical` the length is taken from the logs.
+    bool handicap_known = true;
     std::optional<Golfer> onto = {};
     std::vector<KindOfClub> kinds = {};
-    PatternPrior weight;
+    GolferPrior weight;
 };
 
 enum class PriorSource { typical, own };  // own: an earlier pattern of the same golfer and club
@@ -27,34 +30,35 @@ enum class PriorSource { typical, own };  // own: an earlier pattern of the same
 struct LearntClub {
     LoggedClub logged;
     Club club;  // as in the golfer's profile
-    // What was known before these shots: the typical pattern, scaled to the golfer's length, or the golfer's
-    // own.
+    // What was known before any shot: the typical pattern of the level, or the golfer's own as stated.
     ShotPattern prior;
     PriorSource source;
-    double prior_scale;                 // of the typical pattern, in [0.75, 1.3]; 1 for an own one
-    int earlier_shots;                  // behind an own one
-    double usual_carry_m;               // median of the recorded shots
+    int earlier_shots;                  // recorded before these
+    RawShots raw;                       // of all recorded shots at hand, earlier ones too
+    OpenPattern open;                   // what the model makes of them
     std::vector<double> mishit_chance;  // of each of logged.shots, in [0, 1]
-    // How much of spread and mishits comes from recorded shots and not from a preset, in [0, 1].
+    // How much of the spread comes from the club's own recorded shots, in [0, 1]; the rest from the golfer's
+    // other clubs and from the level.
     double recorded_share;
 };
 
 struct LearntGolfer {
     Golfer golfer;
     std::vector<LearntClub> clubs;      // in the order of the logs
+    std::vector<ShapeFound> shapes;     // clubs whose shots go two ways
     std::vector<std::string> warnings;  // one sentence each
 };
 
-// The prior of each club is the typical club of the golfer's level (or its own in `onto`), scaled by the
-// median of the recorded carries over the typical carry: the ratio is held within [0.75, 1.3] and leans on 1
-// for one or two shots. Without `onto`, the clubs nobody hit are those of a typical golfer with the learnt
-// length.
+// Every club of the golfer is fitted at once, from all shots of all clubs and sessions under the model of
+// evidence/golfer_prior.hpp; clubs nobody hit move with what the others show of the golfer. With `onto`, a
+// club without recorded shots whose pattern was stated by hand stays as it is.
 //
-// A learnt club takes the place of the club of its name. One the bag has not joins it; as a club on trial
-// (in_bag false) when it is a build of a club in the bag or when 14 are carried already.
+// A learnt club takes the place of the club of its name; one that stands for its club (LoggedClub::
+// is_the_one_carried) takes the place of that. One the bag has not joins it; as a club on trial (in_bag
+// false) when it is a build of a club in the bag or when 14 are carried already.
 //
 // Throws InputError and UsageError as logged_clubs and typical_golfer do, and InputError when shots are
-// recorded that the profile has learnt from already.
+// recorded that the profile has learnt from already, or more clubs than a profile holds.
 LearntGolfer learnt_golfer(const std::vector<NamedLog>& logs, const LearnRequest& request);
 
 }  // namespace landwidth

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <array>
+#include <cmath>
 #include <limits>
 
 #include "geometry/units.hpp"
@@ -14,10 +15,13 @@ namespace {
 using Json = nlohmann::json;
 using Words = std::string_view;
 
-constexpr std::array<Words, 9> pattern_keys{"carry_yd", "carry_sd_yd", "side_yd", "side_sd_yd", "correlation",
-                                            "run_yd",   "tail_dof",    "mishit",  "shots"};
+constexpr std::array<Words, 10> pattern_keys{"carry_yd",    "carry_sd_yd", "side_yd",  "side_sd_yd",
+                                             "correlation", "run_yd",      "tail_dof", "mishit",
+                                             "shots",       "ways"};
+constexpr std::array<Words, 6> way_keys{"share",        "carry_sds",   "side_sds",
+                                        "carry_spread", "side_spread", "correlation"};
 constexpr std::array<Words, 5> mishit_keys{"share", "carry_yd", "carry_sd_yd", "side_yd", "side_sd_yd"};
-constexpr std::array<Words, 2> learnt_keys{"prior", "shots_yd"};
+constexpr std::array<Words, 3> learnt_keys{"prior", "shots_yd", "lost"};
 
 // Wide enough for any golfer who ever lived, narrow enough to catch a slip of the keyboard or of the unit.
 constexpr NumberRule carry_rule{"a carry in yards", 1, 450};
@@ -29,6 +33,11 @@ constexpr NumberRule run_rule{"a run-out in yards", 0, 120};
 constexpr NumberRule dof_rule{"the number of degrees of freedom (absent: a normal)", 2, 1e6, true};
 constexpr NumberRule shots_rule{"the number of recorded shots (0: a preset)", 0, 1e6};
 constexpr NumberRule share_rule{"a share of shots (0.08 for 8 %)", 0, 1, false, true};
+constexpr NumberRule way_share_rule{"a share of the usual shots", 0, 1, true, true};
+constexpr NumberRule offset_rule{"an offset in standard deviations of the usual shot", -5, 5};
+constexpr NumberRule spread_rule{"a spread in standard deviations of the usual shot", 0, 5, true};
+constexpr NumberRule session_rule{"the number of a session, counted from 0", 0, 1e6};
+constexpr NumberRule when_rule{"a share of the session gone by", 0, 1};
 constexpr NumberRule mishit_carry_rule{"a carry in yards", 0, 450};
 
 double metres(std::optional<double> yards) {
@@ -45,32 +54,91 @@ Mishit mishit_of(JsonFields& mishit) {
     return result;
 }
 
-std::optional<ShotOffset> shot_of(JsonFields& learnt, const Json& pair, const std::string& name) {
-    if (!pair.is_array() || pair.size() != 2) {
-        learnt.error(name,
-                     fmt::format(" is {}; a shot is [carry, side] in yards",
-                                 pair.is_array() ? fmt::format("a list of {}", pair.size()) : shown(pair)));
-        return std::nullopt;
-    }
-    const auto carry = learnt.listed_number(pair[0], name, mishit_carry_rule);
-    const auto side = learnt.listed_number(pair[1], name, shot_side_rule);
-    if (!carry || !side) return std::nullopt;
-    return ShotOffset{metres(carry), metres(side)};
+Way way_of(JsonFields& way) {
+    Way result{};
+    result.share = way.number("share", way_share_rule).value_or(0.0);
+    result.carry_sds = way.number("carry_sds", offset_rule).value_or(0.0);
+    result.side_sds = way.number("side_sds", offset_rule).value_or(0.0);
+    result.carry_spread = way.number("carry_spread", spread_rule).value_or(0.0);
+    result.side_spread = way.number("side_spread", spread_rule).value_or(0.0);
+    result.correlation = way.optional_number("correlation", correlation_rule).value_or(0.0);
+    return result;
 }
 
-std::vector<ShotOffset> shots_of(JsonFields& learnt) {
-    std::vector<ShotOffset> shots;
+// Their offsets and spreads are told in those of the usual shot, so that they must add up to it.
+bool add_up(const std::array<Way, 2>& ways) {
+    constexpr double near = 0.02;
+    double share = 0.0, carry = 0.0, side = 0.0, carry_variance = 0.0, side_variance = 0.0;
+    for (const Way& way : ways) {
+        share += way.share;
+        carry += way.share * way.carry_sds;
+        side += way.share * way.side_sds;
+        carry_variance += way.share * (way.carry_sds * way.carry_sds + way.carry_spread * way.carry_spread);
+        side_variance += way.share * (way.side_sds * way.side_sds + way.side_spread * way.side_spread);
+    }
+    return std::abs(share - 1.0) < near && std::abs(carry) < near && std::abs(side) < near &&
+           std::abs(carry_variance - 1.0) < near && std::abs(side_variance - 1.0) < near;
+}
+
+std::optional<std::array<Way, 2>> ways_of(JsonFields& pattern, FieldNotes& notes) {
+    const Json* list = pattern.list("ways", "a list of two ways is expected");
+    if (list == nullptr) return std::nullopt;
+    std::array<Way, 2> ways{};
+    if (list->size() != ways.size() || !(*list)[0].is_object() || !(*list)[1].is_object()) {
+        pattern.error("ways", " is no list of two objects; leave it out for a pattern of one usual shot");
+        return std::nullopt;
+    }
+    const std::size_t errors = notes.errors.size();
+    for (std::size_t i = 0; i < ways.size(); ++i) {
+        JsonFields way((*list)[i], pattern.place().inside(fmt::format("ways[{}]", i)), way_keys, notes);
+        ways[i] = way_of(way);
+    }
+    if (notes.errors.size() == errors && !add_up(ways))
+        pattern.error(
+            "ways",
+            " do not add up: shares to 1, offsets to 0 and spreads to 1, in standard deviations of the "
+            "usual shot");
+    return ways;
+}
+
+// [carry, side] or [carry, side, session, when].
+void add_shot(JsonFields& learnt, const Json& shot, const std::string& name, std::size_t sessions,
+              LearntFrom& result) {
+    const bool timed = shot.is_array() && shot.size() == 4;
+    if (!timed && (!shot.is_array() || shot.size() != 2)) {
+        learnt.error(name,
+                     fmt::format(" is {}; a shot is [carry, side] in yards, or [carry, side, session, when]",
+                                 shot.is_array() ? fmt::format("a list of {}", shot.size()) : shown(shot)));
+        return;
+    }
+    const auto carry = learnt.listed_number(shot[0], name, mishit_carry_rule);
+    const auto side = learnt.listed_number(shot[1], name, shot_side_rule);
+    if (carry && side) result.shots.push_back({metres(carry), metres(side)});
+    if (!timed) return;
+    const auto session = learnt.listed_number(shot[2], name, session_rule);
+    const auto when = learnt.listed_number(shot[3], name, when_rule);
+    if (!session || !when) return;
+    const auto number = static_cast<std::size_t>(*session);
+    if (static_cast<double>(number) != *session || number >= sessions) {
+        learnt.error(name, fmt::format(": session {:g} is none of the {} under \"sessions\" (counted from 0)",
+                                       *session, sessions));
+        return;
+    }
+    result.times.push_back({number, *when});
+}
+
+void read_shots(JsonFields& learnt, std::size_t sessions, LearntFrom& result) {
     const Json* list = learnt.list("shots_yd", "the shots learnt from are expected: [[carry, side], ...]");
-    if (list == nullptr) return shots;
+    if (list == nullptr) return;
     if (list->size() > most_learnt_shots) {
         learnt.error("shots_yd",
                      fmt::format(" has {} shots; at most {} are kept", list->size(), most_learnt_shots));
-        return shots;
+        return;
     }
     for (std::size_t i = 0; i < list->size(); ++i)
-        if (const auto shot = shot_of(learnt, (*list)[i], fmt::format("shots_yd[{}]", i)))
-            shots.push_back(*shot);
-    return shots;
+        add_shot(learnt, (*list)[i], fmt::format("shots_yd[{}]", i), sessions, result);
+    if (!result.times.empty() && result.times.size() != result.shots.size())
+        learnt.error("shots_yd", ": some shots tell their session and some do not; all do or none");
 }
 
 }  // namespace
@@ -92,16 +160,19 @@ ShotPattern pattern_of_json(const Json& object, const FieldPlace& place, ClubKin
         JsonFields mishit(*mishits, pattern.place().inside("mishit"), mishit_keys, notes);
         result.mishit = mishit_of(mishit);
     }
+    if (pattern.has("ways")) result.ways = ways_of(pattern, notes);
     result.shots = pattern.whole_number("shots", shots_rule).value_or(0);
     return result;
 }
 
-LearntFrom learnt_from_json(const Json& object, const FieldPlace& place, ClubKind kind, FieldNotes& notes) {
+LearntFrom learnt_from_json(const Json& object, const FieldPlace& place, ClubKind kind, std::size_t sessions,
+                            FieldNotes& notes) {
     JsonFields learnt(object, place, learnt_keys, notes);
     LearntFrom result{};
     if (const Json* prior = learnt.object("prior", "the pattern known before the shots is expected"))
         result.prior = pattern_of_json(*prior, learnt.place().inside("prior"), kind, notes);
-    result.shots = shots_of(learnt);
+    read_shots(learnt, sessions, result);
+    result.lost = learnt.optional_whole_number("lost", shots_rule).value_or(0);
     return result;
 }
 

@@ -10,7 +10,8 @@ namespace landwidth {
 // The values are good only when `notes` gets no errors. The kind tells the run where it is not given.
 ShotPattern pattern_of_json(const nlohmann::json& object, const FieldPlace& place, ClubKind kind,
                             FieldNotes& notes);
+// `sessions`: how many the profile lists.
 LearntFrom learnt_from_json(const nlohmann::json& object, const FieldPlace& place, ClubKind kind,
-                            FieldNotes& notes);
+                            std::size_t sessions, FieldNotes& notes);
 
 }  // namespace landwidth

@@ -61,6 +61,12 @@ bool is_playable(const Club& club) {
     return club.in_bag && club.pattern && club.kind != ClubKind::putter;
 }
 
+std::string_view family_of(const Club& club) {
+    if (!club.build_of.empty()) return club.build_of;
+    const std::string_view name = club.name;
+    return name.substr(0, name.find(", "));
+}
+
 bool same_name(std::string_view a, std::string_view b) {
     a = trimmed(a);
     b = trimmed(b);

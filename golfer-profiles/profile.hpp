@@ -34,13 +34,20 @@ struct Session {
     friend bool operator==(const Session&, const Session&) = default;
 };
 
+// When a shot was hit.
+struct ShotTime {
+    std::size_t session;  // in Golfer::sessions
+    double when;          // share of the session gone by: 0 its first shot, 1 its last
+
+    friend bool operator==(const ShotTime&, const ShotTime&) = default;
+};
+
 // The shots a club's pattern was learnt from, and what was known before them.
 struct LearntFrom {
     ShotPattern prior;
     std::vector<ShotOffset> shots;  // where they first landed; at most most_learnt_shots
-    // Of each shot: its session in Golfer::sessions. Empty when no session is known of any; otherwise as long
-    // as `shots`.
-    std::vector<std::size_t> sessions = {};
+    // Of each shot, or empty when no session is known.
+    std::vector<ShotTime> times = {};
     int lost = 0;  // shots besides that were not found: censored, known to be wide only
 
     friend bool operator==(const LearntFrom&, const LearntFrom&) = default;
@@ -96,6 +103,10 @@ inline constexpr std::size_t most_learnt_shots = 1000;
 
 // A club to play with: in the bag, with a pattern, no putter.
 bool is_playable(const Club& club);
+
+// The club that a build belongs to: build_of, or where that is empty the name up to ", " ("driver" of
+// "driver, 44 in"). Builds of one club are of the same family as same_name compares.
+std::string_view family_of(const Club& club);
 
 // Two names are the same when they differ only in spaces around them or in the case of ASCII letters.
 bool same_name(std::string_view a, std::string_view b);

@@ -16,11 +16,13 @@ namespace {
 using Json = nlohmann::json;
 using Words = std::string_view;
 
-constexpr std::array<Words, 8> golfer_keys{"format",     "name",    "handicap_index", "hand",
-                                           "short_game", "putting", "clubs",          "note"};
+constexpr std::array<Words, 10> golfer_keys{"format", "name",       "handicap_index", "handicap_known",
+                                            "hand",   "short_game", "putting",        "sessions",
+                                            "clubs",  "note"};
+constexpr std::array<Words, 2> session_keys{"label", "weight"};
 constexpr std::array<Words, 1> level_keys{"level"};
-constexpr std::array<Words, 9> club_keys{"name",        "kind",   "length_in", "loft_deg", "pattern",
-                                         "learnt_from", "launch", "in_bag",    "note"};
+constexpr std::array<Words, 10> club_keys{"name",    "kind",        "build_of", "length_in", "loft_deg",
+                                          "pattern", "learnt_from", "launch",   "in_bag",    "note"};
 constexpr std::array<Words, 3> launch_keys{"ball_speed_mph", "launch_deg", "spin_rpm"};
 constexpr std::array<Words, 3> level_names{"tour", "scratch", "handicap"};
 constexpr std::array<Words, 8> kinds{"driver",       "mini-driver", "fairway-wood", "hybrid",
@@ -28,6 +30,7 @@ constexpr std::array<Words, 8> kinds{"driver",       "mini-driver", "fairway-woo
 
 // Wide enough for any golfer who ever lived, narrow enough to catch a slip of the keyboard or of the unit.
 constexpr NumberRule index_rule{"a handicap index (plus handicaps negative)", -10, 54};
+constexpr NumberRule weight_rule{"the weight of a session's shots", 0, 1, true};
 constexpr NumberRule length_rule{"a club length in inches", 10, 60};
 constexpr NumberRule loft_rule{"a loft in degrees", 0, 80};
 constexpr NumberRule ball_speed_rule{"a ball speed in miles per hour", 10, 260};
@@ -110,10 +113,11 @@ FieldPlace place_of_club(const Json& club, std::size_t index) {
     return {std::move(item), {}};
 }
 
-Club club_of(JsonFields& club, FieldNotes& notes) {
+Club club_of(JsonFields& club, std::size_t sessions, FieldNotes& notes) {
     Club result;
     result.name = name_of(club);
     result.kind = kind_of(club);
+    result.build_of = std::string(trimmed(club.optional_text("build_of").value_or("")));
     if (const auto inches = club.optional_number("length_in", length_rule))
         result.length_m = *inches * metres_per_inch;
     if (const auto degrees = club.optional_number("loft_deg", loft_rule))
@@ -127,7 +131,7 @@ Club club_of(JsonFields& club, FieldNotes& notes) {
     }
     if (const Json* learnt = club.optional_object("learnt_from")) {
         result.learnt_from =
-            learnt_from_json(*learnt, club.place().inside("learnt_from"), result.kind, notes);
+            learnt_from_json(*learnt, club.place().inside("learnt_from"), result.kind, sessions, notes);
         if (pattern == nullptr && may_lack_pattern)
             club.error("learnt_from", " stands without a pattern; give the club both or neither");
     }
@@ -172,7 +176,27 @@ void check_bag(const std::vector<Club>& clubs, FieldNotes& notes) {
     }
 }
 
-std::vector<Club> clubs_of(JsonFields& fields, FieldNotes& notes) {
+std::vector<Session> sessions_of(JsonFields& fields, FieldNotes& notes) {
+    std::vector<Session> result;
+    if (!fields.has("sessions")) return result;
+    const Json* list = fields.list("sessions", "a list of sessions is expected");
+    if (list == nullptr) return result;
+    for (std::size_t i = 0; i < list->size(); ++i) {
+        const std::string place = fmt::format("sessions[{}]", i);
+        if (!(*list)[i].is_object()) {
+            notes.errors.push_back(
+                fmt::format("{} is {}; a session is an object {{\"label\": ...}}", place, shown((*list)[i])));
+            continue;
+        }
+        JsonFields session((*list)[i], {place, {}}, session_keys, notes);
+        result.push_back(
+            {session.text("label", "what tells the session from others is expected").value_or(""),
+             session.optional_number("weight", weight_rule).value_or(1.0)});
+    }
+    return result;
+}
+
+std::vector<Club> clubs_of(JsonFields& fields, std::size_t sessions, FieldNotes& notes) {
     std::vector<Club> result;
     const Json* list = fields.list("clubs", "a list of clubs is expected");
     if (list == nullptr) return result;
@@ -185,7 +209,7 @@ std::vector<Club> clubs_of(JsonFields& fields, FieldNotes& notes) {
             continue;
         }
         JsonFields club(item, place_of_club(item, i), club_keys, notes);
-        result.push_back(club_of(club, notes));
+        result.push_back(club_of(club, sessions, notes));
     }
     check_bag(result, notes);
     return result;
@@ -212,7 +236,9 @@ Golfer golfer_of_json(const Json& root, FieldNotes& notes) {
     result.hand = hand_of(fields);
     result.short_game = level_of(fields, "short_game", notes);
     result.putting = level_of(fields, "putting", notes);
-    result.clubs = clubs_of(fields, notes);
+    result.handicap_known = fields.optional_truth("handicap_known").value_or(true);
+    result.sessions = sessions_of(fields, notes);
+    result.clubs = clubs_of(fields, result.sessions.size(), notes);
     result.note = fields.optional_text("note").value_or("");
     return result;
 }

@@ -65,15 +65,29 @@ Json pattern_json(const ShotPattern& pattern) {
     result["run_yd"] = yards(pattern.run_m);
     if (!std::isinf(pattern.tail_dof)) result["tail_dof"] = plain(pattern.tail_dof);
     if (pattern.mishit) result["mishit"] = mishit_json(*pattern.mishit);
+    if (pattern.ways)
+        for (const Way& way : *pattern.ways)
+            result["ways"].push_back({{"share", plain(way.share)},
+                                      {"carry_sds", plain(way.carry_sds)},
+                                      {"side_sds", plain(way.side_sds)},
+                                      {"carry_spread", plain(way.carry_spread)},
+                                      {"side_spread", plain(way.side_spread)},
+                                      {"correlation", plain(way.correlation)}});
     result["shots"] = pattern.shots;
     return result;
 }
 
 Json learnt_json(const LearntFrom& learnt) {
     Json shots = Json::array();
-    for (const ShotOffset& shot : learnt.shots)
-        shots.push_back({yards(shot.carry_m), yards(shot.side_m)});
-    return {{"prior", pattern_json(learnt.prior)}, {"shots_yd", std::move(shots)}};
+    for (std::size_t i = 0; i < learnt.shots.size(); ++i) {
+        shots.push_back({yards(learnt.shots[i].carry_m), yards(learnt.shots[i].side_m)});
+        if (learnt.times.empty()) continue;
+        shots.back().push_back(learnt.times[i].session);
+        shots.back().push_back(plain(learnt.times[i].when));
+    }
+    Json result = {{"prior", pattern_json(learnt.prior)}, {"shots_yd", std::move(shots)}};
+    if (learnt.lost > 0) result["lost"] = learnt.lost;
+    return result;
 }
 
 Json launch_json(const Launch& launch) {
@@ -84,6 +98,7 @@ Json launch_json(const Launch& launch) {
 
 Json club_json(const Club& club) {
     Json result = {{"name", club.name}, {"kind", std::string(club_kind_name(club.kind))}};
+    if (!club.build_of.empty()) result["build_of"] = club.build_of;
     if (club.length_m) result["length_in"] = in_unit(*club.length_m, metres_per_inch);
     if (club.loft_rad) result["loft_deg"] = in_unit(*club.loft_rad, radians_per_degree);
     if (club.pattern) result["pattern"] = pattern_json(*club.pattern);
@@ -98,10 +113,17 @@ Json golfer_json(const Golfer& golfer) {
     Json result = {{"format", std::string(profile_format)},
                    {"name", golfer.name},
                    {"handicap_index", plain(golfer.handicap_index)},
+                   {"handicap_known", golfer.handicap_known},
                    {"hand", golfer.hand == Hand::left ? "left" : "right"},
                    {"short_game", level_json(golfer.short_game)},
                    {"putting", level_json(golfer.putting)}};
+    if (golfer.handicap_known) result.erase("handicap_known");
     if (!golfer.note.empty()) result["note"] = golfer.note;
+    for (const Session& session : golfer.sessions) {
+        Json entry = {{"label", session.label}};
+        if (session.weight != 1.0) entry["weight"] = plain(session.weight);
+        result["sessions"].push_back(std::move(entry));
+    }
     result["clubs"] = Json::array();
     for (const Club& club : golfer.clubs)
         result["clubs"].push_back(club_json(club));

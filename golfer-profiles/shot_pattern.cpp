@@ -42,7 +42,7 @@ double share_left_of(const Spread& spread, double tail_dof, double side_m) {
 
 struct WeightedSpread {
     double weight;
-    const Spread& spread;
+    Spread spread;
 };
 
 // Adds one part of a mixture to its second moments about `mean`.
@@ -56,6 +56,14 @@ void add_part(PatternMoments& sum, const WeightedSpread& part) {
 }
 
 }  // namespace
+
+Spread spread_of(const Spread& usual, const Way& way) {
+    return {{usual.centre.carry_m + way.carry_sds * usual.carry_sd_m,
+             usual.centre.side_m + way.side_sds * usual.side_sd_m},
+            way.carry_spread * usual.carry_sd_m,
+            way.side_spread * usual.side_sd_m,
+            way.correlation};
+}
 
 ShotOffset spread_point(const Spread& spread, double tail_dof, double u, double v) {
     const double scale = scale_of_sd(tail_dof);
@@ -87,12 +95,23 @@ PatternMoments moments(const ShotPattern& pattern) {
         result.mean.side_m += share * (mishit.side_m - result.mean.side_m);
         add_part(result, {share, pattern.mishit->spread});
     }
-    add_part(result, {1.0 - share, pattern.usual});
+    if (pattern.ways) {
+        for (const Way& way : *pattern.ways)
+            add_part(result, {(1.0 - share) * way.share, spread_of(pattern.usual, way)});
+    } else {
+        add_part(result, {1.0 - share, pattern.usual});
+    }
     return result;
 }
 
 double share_left_of(const ShotPattern& pattern, double side_m) {
-    const double usual = share_left_of(pattern.usual, pattern.tail_dof, side_m);
+    double usual = 0.0;
+    if (pattern.ways) {
+        for (const Way& way : *pattern.ways)
+            usual += way.share * share_left_of(spread_of(pattern.usual, way), pattern.tail_dof, side_m);
+    } else {
+        usual = share_left_of(pattern.usual, pattern.tail_dof, side_m);
+    }
     if (!pattern.mishit) return usual;
     const double normal_tail = std::numeric_limits<double>::infinity();
     const double mishit = share_left_of(pattern.mishit->spread, normal_tail, side_m);

@@ -9,6 +9,7 @@
 // sd sqrt((v - 2) / v).
 #pragma once
 
+#include <array>
 #include <limits>
 #include <optional>
 
@@ -43,15 +44,32 @@ struct Mishit {
     friend bool operator==(const Mishit&, const Mishit&) = default;
 };
 
+// One of two ways in which the usual shot goes: a two-way miss, or a slice that comes to straight shots.
+// Offsets and spreads in standard deviations of the usual shot as a whole.
+struct Way {
+    double share;  // of the usual shots, (0, 1)
+    double carry_sds, side_sds;
+    double carry_spread, side_spread;  // > 0
+    double correlation;                // (-1, 1)
+
+    friend bool operator==(const Way&, const Way&) = default;
+};
+
 struct ShotPattern {
-    Spread usual;
+    Spread usual;                                               // as a whole
     double tail_dof = std::numeric_limits<double>::infinity();  // > 2
     double run_m = 0.0;  // after landing on fairway, along the direction of travel; >= 0
     std::optional<Mishit> mishit = {};
+    // Where one t would not do: two, both with this tail. Shares add to 1; together they have the mean and
+    // the standard deviations of `usual`, whose correlation then only describes them.
+    std::optional<std::array<Way, 2>> ways = {};
     int shots = 0;  // recorded shots behind the numbers; 0: a preset
 
     friend bool operator==(const ShotPattern&, const ShotPattern&) = default;
 };
+
+// The spread of one way of the usual shot.
+Spread spread_of(const Spread& usual, const Way& way);
 
 // The point of a spread for two numbers of the unit square, by inversion: `u` picks how far out (closed form
 // for the bivariate t and normal), `v` the direction. Uniform (u, v) give the distribution exactly; u in [0,

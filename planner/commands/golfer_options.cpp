@@ -37,7 +37,7 @@ void GolferOptions::setup(CLI::App& app) {
 
 GolferRequest GolferOptions::request(const std::string& name) const {
     return {.name = name_.empty() ? name : name_,
-            .handicap_index = handicap_of_text(handicap_),
+            .handicap_index = handicap_.empty() ? 0.0 : handicap_of_text(handicap_),
             .drive_total_yd = {},
             .reference = women_ ? Reference::women : Reference::men,
             .hand = hand()};

@@ -57,7 +57,7 @@ void ProfileLearnCommand::setup(CLI::App& app) {
         ->type_name("NAME=KIND")
         ->allow_extra_args(false);
     app.add_option("--assume", assumed_,
-                   "override a modelling assumption, e.g. preset_worth_shots=20; repeatable")
+                   "override a modelling assumption, e.g. build_spread_differs=0.05; repeatable")
         ->type_name("NAME=VALUE")
         ->allow_extra_args(false);
     app.add_option("--units", units_, "lengths in the summary: yards or metres")
@@ -80,12 +80,14 @@ LearnRequest ProfileLearnCommand::request(std::ostream& err) const {
     Assumptions assumptions = default_assumptions();
     for (const std::string& text : assumed_)
         override_assumption(assumptions, text);
-    LearnRequest request{.typical = {}, .onto = {}, .kinds = {}, .weight = assumptions.engine.prior};
+    LearnRequest request{.typical = {},
+                         .handicap_known = golfer_.has_handicap() || !onto_.empty(),
+                         .onto = {},
+                         .kinds = {},
+                         .weight = assumptions.engine.prior};
     for (const std::string& text : kinds_)
         request.kinds.push_back(kind_in(text));
     if (onto_.empty()) {
-        if (!golfer_.has_handicap())
-            throw UsageError("say --handicap INDEX, or --onto PROFILE to add to a profile");
         request.typical = golfer_.request("learnt golfer");
         return request;
     }
@@ -117,7 +119,7 @@ int ProfileLearnCommand::run(std::ostream& out, std::ostream& err) {
         err << "landwidth: warning: " << warning << '\n';
     output_.write(profile_text(learnt.golfer), out);
     const DisplayUnits units = units_ == "metres" ? DisplayUnits::metres : DisplayUnits::yards;
-    const std::string summary = learn_text({learnt, logs, learn.weight, units});
+    const std::string summary = learn_text({learnt, logs, units});
     (output_.to_file() ? out : err) << summary;
     if (output_.to_file())
         err << fmt::format("wrote {}: {} clubs, {} of them learnt\n", output_.file().string(),

@@ -2,7 +2,7 @@
 // radians.
 #pragma once
 
-#include "golfer-profiles/pattern_prior.hpp"
+#include "golfer-profiles/evidence/golfer_prior.hpp"
 
 namespace landwidth {
 
@@ -67,8 +67,8 @@ struct EngineAssumptions {
     double recovery_stuck_share;
     // Share of a ball's side offset that is curve and not direction: it grows with a head wind.
     double curve_share;
-    // What is known of a pattern before any shot is recorded.
-    PatternPrior prior;
+    // What is known of a golfer's patterns before any shot is recorded.
+    GolferPrior prior;
     // Confidence: how many draws of the patterns are made, and below which share of draws a verdict is a
     // toss-up.
     double confidence_draws;

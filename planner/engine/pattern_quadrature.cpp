@@ -57,8 +57,15 @@ std::vector<WeightedShot> weighted_shots(const ShotPattern& pattern, int log2_po
     const double mishit_share = pattern.mishit ? pattern.mishit->share : 0.0;
     std::vector<WeightedShot> shots;
     shots.reserve(usual + usual / 4);
-    append_shots(pattern.usual, pattern.tail_dof, 1.0 - mishit_share, usual, mixed(replicate) ^ usual_stream,
-                 shots);
+    if (pattern.ways) {
+        std::uint64_t stream = mixed(replicate) ^ usual_stream;
+        for (const Way& way : *pattern.ways)
+            append_shots(spread_of(pattern.usual, way), pattern.tail_dof, (1.0 - mishit_share) * way.share,
+                         usual / 2, stream++, shots);
+    } else {
+        append_shots(pattern.usual, pattern.tail_dof, 1.0 - mishit_share, usual,
+                     mixed(replicate) ^ usual_stream, shots);
+    }
     if (mishit_share > 0.0)
         append_shots(pattern.mishit->spread, std::numeric_limits<double>::infinity(), mishit_share, usual / 4,
                      mixed(replicate) ^ mishit_stream, shots);

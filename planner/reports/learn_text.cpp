@@ -6,7 +6,7 @@
 #include <cmath>
 #include <filesystem>
 
-#include "golfer-profiles/pattern_learning.hpp"
+#include "golfer-profiles/evidence/mishit_chance.hpp"
 #include "planner/reports/display_length.hpp"
 #include "planner/reports/text_table.hpp"
 #include "planner/reports/words.hpp"
@@ -97,17 +97,72 @@ std::string mishit_list(const LearnView& view) {
     return lines;
 }
 
+// "231 to 244", "6L to 3R".
+std::string length_range(double low_m, double high_m, DisplayUnits units) {
+    return fmt::format("{} to {}", length_number(low_m, units), length_number(high_m, units));
+}
+std::string side_range(double low_m, double high_m, DisplayUnits units) {
+    return fmt::format("{} to {}", side_number(low_m, units), side_number(high_m, units));
+}
+std::string spread_range(const OpenFigure& figure, DisplayUnits units) {
+    return fmt::format("{} to {}", one_decimal(figure.low, units), one_decimal(figure.high, units));
+}
+
+// The recorded numbers themselves.
+TextTable raw_table(const LearnView& view) {
+    using enum TextTable::Align;
+    TextTable table({{"club", left, true},
+                     {"n"},
+                     {"carry mean"},
+                     {"sd"},
+                     {"median"},
+                     {"90 % between"},
+                     {"side mean"},
+                     {"sd"},
+                     {"median"},
+                     {"90 % between"}});
+    for (const LearntClub& club : view.learnt.clubs) {
+        if (club.raw.shots == 0) continue;
+        const auto& [shots, carry, side] = club.raw;
+        const auto sd = [&](const RawFigures& figures) {
+            return shots > 1 ? one_decimal(figures.sd, view.units) : std::string("-");
+        };
+        table.add_row({club.club.name, fmt::format("{}", shots), length_number(carry.mean, view.units),
+                       sd(carry), length_number(carry.median, view.units),
+                       length_range(carry.low, carry.high, view.units), side_number(side.mean, view.units),
+                       sd(side), side_number(side.median, view.units),
+                       side_range(side.low, side.high, view.units)});
+    }
+    return table;
+}
+
+// How far the evidence leaves the model's numbers open.
+TextTable open_table(const LearnView& view) {
+    using enum TextTable::Align;
+    TextTable table({{"club", left, true}, {"carry"}, {"side"}, {"carry sd"}, {"side sd"}, {"mishit share"}});
+    for (const LearntClub& club : view.learnt.clubs) {
+        const OpenPattern& open = club.open;
+        table.add_row(
+            {club.club.name, length_range(open.carry.low, open.carry.high, view.units),
+             side_range(open.side.low, open.side.high, view.units), spread_range(open.carry_sd, view.units),
+             spread_range(open.side_sd, view.units),
+             fmt::format("{} to {}", share_text(open.mishit_share.low), share_text(open.mishit_share.high))});
+    }
+    return table;
+}
+
 std::string prior_words(const LearnView& view) {
     std::string lines;
     for (const LearntClub& club : view.learnt.clubs) {
-        const std::string carry = length_text(club.prior.usual.centre.carry_m, view.units);
+        const ShotPattern& prior = club.prior;
+        const std::string figures =
+            fmt::format("{} of carry, side sd {}", length_text(prior.usual.centre.carry_m, view.units),
+                        one_decimal(prior.usual.side_sd_m, view.units));
         const std::string before =
-            club.source == PriorSource::typical
-                ? fmt::format("a typical one of the level, scaled by {:.2f} to {} of carry", club.prior_scale,
-                              carry)
+            club.source == PriorSource::typical ? fmt::format("typical of the level, {}", figures)
             : club.earlier_shots > 0
-                ? fmt::format("the profile's own, {} shots behind it", club.earlier_shots)
-                : fmt::format("the profile's own, {} of carry", carry);
+                ? fmt::format("{} earlier shots, and before them {}", club.earlier_shots, figures)
+                : fmt::format("the pattern the profile states, {}", figures);
         lines += wrapped(before, fmt::format("  {}: ", name_text(club.club.name)));
     }
     return lines;
@@ -120,10 +175,17 @@ std::string learn_text(const LearnView& view) {
     std::string text = club_table(view).text() + "\n";
     text += wrapped(fmt::format(
         "Lengths in {}, of the usual shot; R and L are right and left of the aim line. Mishits: recorded "
-        "shots taken for one. From shots: how much of spread and mishits is recorded, the rest is known "
-        "beforehand, where a typical pattern counts as {:g} shots.",
-        yards ? "yards" : "metres", view.weight.worth_shots));
-    text += "\nKnown beforehand\n" + prior_words(view);
+        "shots taken for one. From shots: how much of the spread comes from the club's own recorded shots; "
+        "the "
+        "rest comes from the golfer's other clubs and from the level.",
+        yards ? "yards" : "metres"));
+    text += "\nThe recorded shots by themselves, mishits among them\n" + raw_table(view).text();
+    text += "\nWhat is made of them: 90 % of what the shots of all clubs leave possible lies between\n" +
+            open_table(view).text();
+    text += wrapped(
+        "The two differ because a golfer is one person: few shots of a club lean on the golfer's other clubs "
+        "and, where those are few too, on the level; and because mishits stand apart from the usual shot.");
+    text += "\nKnown before any shot\n" + prior_words(view);
     const std::string mishits = mishit_list(view);
     text += mishits.empty() ? "\nNo shot was taken for a mishit.\n" : "\nTaken for a mishit\n" + mishits;
     return text;

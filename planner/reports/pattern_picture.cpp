@@ -7,7 +7,7 @@
 #include <numbers>
 #include <stdexcept>
 
-#include "golfer-profiles/pattern_learning.hpp"
+#include "golfer-profiles/evidence/mishit_chance.hpp"
 #include "planner/reports/display_length.hpp"
 #include "planner/reports/html_text.hpp"
 #include "planner/reports/pattern_signs.hpp"

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <functional>
 
-#include "golfer-profiles/pattern_learning.hpp"
+#include "golfer-profiles/evidence/mishit_chance.hpp"
 #include "planner/engine/bags/weighing.hpp"
 
 namespace landwidth {

@@ -234,7 +234,10 @@ class Scales {
                                   const std::map<std::size_t, std::vector<double>>& by_club) const {
         std::vector<OpenClub> open;
         for (const auto& [club, drawn] : by_club)
-            open.push_back({club, golfer_.clubs[club].pattern->shots + engine_.prior.worth_shots, drawn});
+            open.push_back(
+                {club,
+                 golfer_.clubs[club].pattern->shots + shots_known_otherwise(golfer_, club, engine_.prior),
+                 drawn});
         return more_shots(gain, open, engine_.settled_at, static_cast<int>(engine_.most_more_shots));
     }
 
