@@ -104,14 +104,16 @@ std::string points_words(const BuildView& view) {
 
 // Of one of the heads that are looked for: what it must weigh, and what it may do to club speed.
 std::string head_words(const std::string& target, const BuildChange& change,
-                       const std::optional<ClubParts>& found, const std::optional<HeadChange>& head) {
+                       const std::optional<ClubParts>& found, const std::optional<HeadChange>& head,
+                       bool say_how) {
     if (!found) return fmt::format("No head of a weight that is built gives {} with these parts.", target);
     const double more = shown_grams_more(change.after, *found);
     if (more == 0.0) return fmt::format("The head as it is makes {}.", target);
-    const char* how = more > 0.0 ? "more: a heavier weight where the head has one, or weight added"
-                                 : "less: a lighter weight where the head has one, or another head";
-    std::string words = fmt::format("For {} the head must weigh {} g, {:.1f} g {}.", target,
-                                    grams(found->head_kg), std::abs(more), how);
+    const char* how = more > 0.0 ? "a heavier weight where the head has one, or weight added"
+                                 : "a lighter weight where the head has one, or another head";
+    std::string words =
+        fmt::format("For {} the head must weigh {} g, {:.1f} g {}{}{}.", target, grams(found->head_kg),
+                    std::abs(more), more > 0.0 ? "more" : "less", say_how ? ": " : "", say_how ? how : "");
     if (head && head->club_speed_mps) {
         const ShownRange speed = shown_range(*head->club_speed_mps, {}, metres_per_second_per_mph, 1);
         words += fmt::format(" That alone may change club speed by {} mph (assumed).",
@@ -166,10 +168,10 @@ DocumentPart parts_part(const BuildView& view, std::string picture) {
     };
     if (view.wishes.changes_parts()) say(points_words(view));
     if (looks_for_swing_weight(view.wishes))
-        say(head_words(swing_weight_words(change.target), change, change.restored, view.restored_head));
+        say(head_words(swing_weight_words(change.target), change, change.restored, view.restored_head, true));
     if (looks_for_inertia(view.wishes))
         say(head_words(fmt::format("{} kg cm2", inertia(change.target_inertia_kg_m2)), change,
-                       change.restored_inertia, view.restored_inertia_head));
+                       change.restored_inertia, view.restored_inertia_head, !change.restored));
     if (change.restored && change.restored_inertia && !view.wishes.inertia_kg_m2) say(matching_words(change));
     if (view.wishes.length_m && view.wishes.cut_end == CutEnd::tip)
         say("Cut at the tip: the shaft plays stiffer, which no figure here shows.");

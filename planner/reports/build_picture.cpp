@@ -32,7 +32,8 @@ class Drawing {
                           change_.before.length_m != change_.after.length_m;
         const double height_px = both ? 2.0 * row_px : row_px;
         std::string svg = fmt::format(
-            "<figure class=\"club\">\n<svg class=\"club-balance\" viewBox=\"0 0 {} {}\" role=\"img\" "
+            "<figure class=\"club\">\n<div class=\"scroll\" tabindex=\"0\"><svg class=\"club-balance\" "
+            "viewBox=\"0 0 {} {}\" role=\"img\" "
             "aria-label=\"The club on its side: butt to the left, head to the right, with the balance points "
             "of "
             "its parts\">\n",
@@ -40,7 +41,8 @@ class Drawing {
         svg += club("as it is", change_.before, 0.0);
         if (both) svg += club("changed", change_.after, row_px);
         return svg +
-               "</svg>\n<figcaption class=\"note\">Butt left, to scale along the length. Dots: where grip, "
+               "</svg></div>\n<figcaption class=\"note\">Butt left, to scale along the length. Dots: where "
+               "grip, "
                "shaft and head balance, the larger the heavier. Open triangle: the fulcrum of the "
                "swing-weight "
                "scale, 14 in from the butt. Filled triangle: where the whole club balances.</figcaption>\n"
@@ -102,7 +104,7 @@ std::string build_picture(const BuildChange& change) {
 std::string_view build_picture_style() {
     return R"css(
 figure.club { margin: .6rem 0; }
-.club-balance { display: block; width: 100%; max-width: 46rem; height: auto; }
+.club-balance { display: block; width: 100%; min-width: 34rem; max-width: 46rem; height: auto; }
 .club-balance .shaft { stroke: #6d7364; stroke-width: 3; }
 .club-balance .grip { stroke: #14180f; stroke-width: 11; stroke-linecap: round; }
 .club-balance .head { fill: #e4e6dc; stroke: #14180f; stroke-width: 1.2; }
@@ -111,7 +113,6 @@ figure.club { margin: .6rem 0; }
 .club-balance .balance { fill: #14180f; }
 .club-balance text { font: 12px system-ui, sans-serif; fill: #14180f; }
 .club-balance text.club { font-weight: 700; }
-@media (max-width: 44rem) { .club-balance text { font-size: 17px; } }
 )css";
 }
 
