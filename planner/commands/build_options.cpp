@@ -283,6 +283,8 @@ void BuildOptions::add_length_answers(BuildView& view, const KnownClub& club,
                               view.silence.has_value());
     }
     if (view.parts && view.silence) view.parts->thumb_points.reset();
+    // Nobody asks how fast a putter is swung.
+    if (view.kind == ClubKind::putter) view.silence.reset();
 }
 
 void BuildOptions::add_parts_answers(BuildView& view, const TypedParts& typed,

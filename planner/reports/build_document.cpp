@@ -102,10 +102,14 @@ std::string points_words(const BuildView& view) {
     return words + ".";
 }
 
+bool is_swung(const BuildView& view) {
+    return view.kind != ClubKind::putter;
+}
+
 // Of one of the heads that are looked for: what it must weigh, and what it may do to club speed.
 std::string head_words(const std::string& target, const BuildChange& change,
                        const std::optional<ClubParts>& found, const std::optional<HeadChange>& head,
-                       bool say_how) {
+                       bool say_how, bool swung) {
     if (!found) return fmt::format("No head of a weight that is built gives {} with these parts.", target);
     const double more = shown_grams_more(change.after, *found);
     if (more == 0.0) return fmt::format("The head as it is makes {}.", target);
@@ -114,7 +118,8 @@ std::string head_words(const std::string& target, const BuildChange& change,
     std::string words =
         fmt::format("For {} the head must weigh {} g, {:.1f} g {}{}{}.", target, grams(found->head_kg),
                     std::abs(more), more > 0.0 ? "more" : "less", say_how ? ": " : "", say_how ? how : "");
-    if (head && head->club_speed_mps) {
+    if (!head || !swung) return words;
+    if (head->club_speed_mps) {
         const ShownRange speed = shown_range(*head->club_speed_mps, {}, metres_per_second_per_mph, 1);
         words += fmt::format(" That alone may change club speed by {} mph (assumed).",
                              change_words(speed.change, 1));
@@ -168,10 +173,12 @@ DocumentPart parts_part(const BuildView& view, std::string picture) {
     };
     if (view.wishes.changes_parts()) say(points_words(view));
     if (looks_for_swing_weight(view.wishes))
-        say(head_words(swing_weight_words(change.target), change, change.restored, view.restored_head, true));
+        say(head_words(swing_weight_words(change.target), change, change.restored, view.restored_head, true,
+                       is_swung(view)));
     if (looks_for_inertia(view.wishes))
         say(head_words(fmt::format("{} kg cm2", inertia(change.target_inertia_kg_m2)), change,
-                       change.restored_inertia, view.restored_inertia_head, !change.restored));
+                       change.restored_inertia, view.restored_inertia_head, !change.restored,
+                       is_swung(view)));
     if (change.restored && change.restored_inertia && !view.wishes.inertia_kg_m2) say(matching_words(change));
     if (view.wishes.length_m && view.wishes.cut_end == CutEnd::tip)
         say("Cut at the tip: the shaft plays stiffer, which no figure here shows.");
@@ -187,20 +194,21 @@ DocumentPart head_part(const BuildView& view) {
         {{"swing weight, points", fmt::format("{:+.1f}", rounded(head.points, 1))},
          {"moment of inertia, kg cm2", fmt::format("{:+.0f}", shown_inertia(head.inertia_kg_m2))}},
         "build"};
-    if (head.club_speed_mps) {
-        const ShownRange speed = shown_range(*head.club_speed_mps, {}, metres_per_second_per_mph, 1);
-        table.rows.push_back({"club speed, mph", change_words(speed.change, 1)});
+    std::string words = view.wishes.changes_parts() ? "Of the changed club. " : "";
+    words += "Swing weight and inertia by moments: the trade reckons with about a point for 2 g.";
+    if (is_swung(view)) {
+        if (head.club_speed_mps) {
+            const ShownRange speed = shown_range(*head.club_speed_mps, {}, metres_per_second_per_mph, 1);
+            table.rows.push_back({"club speed, mph", change_words(speed.change, 1)});
+        }
+        table.rows.push_back({"ball speed at the same club speed, %",
+                              fmt::format("{:+.1f}", rounded(100.0 * head.ball_speed_share, 1))});
+        words +=
+            " Club speed is assumed, as a range that holds no change; ball speed by the balance of momentum, "
+            "struck in the middle. What is won by a head's weight and what its swing costs are of one size: "
+            "a trial decides.";
     }
-    table.rows.push_back({"ball speed at the same club speed, %",
-                          fmt::format("{:+.1f}", rounded(100.0 * head.ball_speed_share, 1))});
-    return {"What head weight does",
-            {std::move(table),
-             DocumentParagraph{fmt::format(
-                 "{}The first two by moments: the trade reckons with about a point for 2 g. Club speed is "
-                 "assumed, as a range that holds no change; ball speed by the balance of momentum, struck in "
-                 "the middle. What is won by a head's weight and what its swing costs are of one size: a "
-                 "trial decides.",
-                 view.wishes.changes_parts() ? "Of the changed club. " : "")}}};
+    return {"What head weight does", {std::move(table), DocumentParagraph{std::move(words)}}};
 }
 
 std::string silence_words(const BuildView& view) {
@@ -343,7 +351,7 @@ Document build_document(const BuildView& view, std::string picture) {
     if (view.parts) document.parts.push_back(parts_part(view, std::move(picture)));
     if (view.head_step) document.parts.push_back(head_part(view));
     if (view.flight || view.silence) document.parts.push_back(flight_part(view));
-    if (view.wishes.length_m) document.parts.push_back(lie_part(view));
+    if (view.lie || (view.wishes.length_m && is_swung(view))) document.parts.push_back(lie_part(view));
     if (view.length_m) document.parts.push_back(length_part(view));
     document.parts.push_back({"Before work begins", {DocumentList{build_cautions(), "! "}}});
     return document;

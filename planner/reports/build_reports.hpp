@@ -33,7 +33,8 @@ struct BuildView {
     std::optional<HeadChange> restored_head = {};
     std::optional<HeadChange> restored_inertia_head = {};
     std::optional<LengthChange> flight = {};
-    // Why no rule of thumb is told of the length wished for, and up to what change they would be.
+    // Why no rule of thumb is told of the length wished for, and up to what change they would be; never of a
+    // putter, of which there is none.
     std::optional<LengthSilence> silence = {};
     double length_reach_m = 0.0;
     std::optional<LieChange> lie = {};

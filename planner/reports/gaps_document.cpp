@@ -94,17 +94,23 @@ class Words {
                  "measured ones."}}};
     }
 
+    std::string sure_words(double sure) const {
+        return fmt::format("{}{} sure",
+                           sure < view_.gaps.assumptions.engine.toss_up_below ? "not settled: " : "",
+                           share_text(sure));
+    }
+
     std::string gap_words(const CarryGap& gap) const {
         const double shown = shown_gap(gap.longer, gap.shorter);
         const std::string pair = fmt::format("{} and {}", name(gap.longer), name(gap.shorter));
-        const std::string sure = share_text(gap.sure);
+        const std::string sure = sure_words(gap.sure);
         if (gap.standing == GapStanding::wide)
-            return fmt::format("{}: a wide gap, {:.0f} {} ({} sure).", capitalised(pair), shown,
+            return fmt::format("{}: a wide gap, {:.0f} {} ({}).", capitalised(pair), shown,
                                display_unit(view_.units), sure);
         return fmt::format(
             "{}: they overlap, {:.0f} {} apart; a shot of the longer one lands short of one of the other {} "
             "of "
-            "the time ({} sure).",
+            "the time ({}).",
             capitalised(pair), shown, display_unit(view_.units), share_text(gap.overlap_chance), sure);
     }
 
@@ -113,7 +119,8 @@ class Words {
         return fmt::format(
             "Wide: more than {} between two mean carries. Overlap: the longer club's usual shot is the "
             "shorter "
-            "one at least {} of the time. Both are assumed (--assume). Sure: in how much of what the "
+            "one at least {} of the time. Both are assumed (gap_wide, gap_overlap). Sure: in how much of "
+            "what the "
             "recorded "
             "shots leave open it is so.",
             length_text(limits.wide_m, view_.units), share_text(limits.overlap_chance));
@@ -137,15 +144,15 @@ class Words {
         const double gap = shown_gap(slot.driver, slot.next);
         if (!slot.has_room)
             return fmt::format(
-                "The slot behind the driver is taken: the {} is there, {:.0f} {} behind it ({} sure). A "
+                "The slot behind the driver is taken: the {} is there, {:.0f} {} behind it ({}). A "
                 "second "
                 "tee club in between would hit no other shot.",
-                name(slot.next), gap, display_unit(view_.units), share_text(slot.room_sure));
+                name(slot.next), gap, display_unit(view_.units), sure_words(slot.room_sure));
         return fmt::format(
-            "Between {} and {} lie {:.0f} {} ({} sure that it is a wide gap). A second tee club in the "
+            "Between {} and {} lie {:.0f} {} (a wide gap, {}). A second tee club in the "
             "middle "
             "of it carries about {} and goes {} in all; from {} to {} of carry it fills the slot.",
-            name(slot.driver), name(slot.next), gap, display_unit(view_.units), share_text(slot.room_sure),
+            name(slot.driver), name(slot.next), gap, display_unit(view_.units), sure_words(slot.room_sure),
             whole(slot.carry_m), whole(slot.total_m), whole(slot.fills_m.low), whole(slot.fills_m.high));
     }
 

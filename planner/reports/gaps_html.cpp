@@ -15,14 +15,14 @@ namespace {
 
 constexpr std::string_view gaps_style = R"css(
 .gaps { width: auto; font-size: .92rem; }
-.gaps td { white-space: nowrap; }
+.gaps td, .gaps th[scope=row] { white-space: nowrap; }
 .assumptions { font-size: .85rem; }
 figure.carries { margin: .6rem 0; }
 .carries svg { display: block; width: 100%; min-width: 34rem; max-width: 48rem; height: auto; }
 .carries text { font: 12px system-ui, sans-serif; fill: #14180f; }
 .carries text.club { font-weight: 650; }
 .carries .grid { stroke: #c9cbbf; stroke-width: .8; }
-.carries .shots { stroke: #9a9f8f; stroke-width: 2; }
+.carries .shots { stroke: #14180f; stroke-width: 1.4; }
 .carries .sure { fill: #8c0a4f; }
 .carries .run { stroke: #14180f; stroke-width: 1; stroke-dasharray: 2 2; }
 .carries .stop { fill: #fff; stroke: #14180f; stroke-width: 1; }
@@ -61,7 +61,8 @@ class Picture {
         return svg +
                fmt::format(
                    "</svg></div>\n<figcaption class=\"note\">Carry in {}. The bar: 90 % of what the recorded "
-                   "shots leave open about the mean carry. The grey line: one standard deviation of single "
+                   "shots leave open about the mean carry. The line through it: one standard deviation of "
+                   "single "
                    "usual shots to either side. The dotted line: the run, to the ring.{}</figcaption>\n"
                    "</figure>\n",
                    view_.units == DisplayUnits::yards ? "yards" : "metres",
@@ -97,14 +98,14 @@ class Picture {
         const double low = x_of_metres(club.carry_90_m.low);
         std::string svg = text_element("club", {{4.0, y}, Anchor::start},
                                        name_text(view_.golfer.clubs.at(club.club).name, 16));
-        svg += path_element("shots", path_data({{x_of_metres(club.carry_m - club.carry_sd_m), y},
-                                                {x_of_metres(club.carry_m + club.carry_sd_m), y}},
-                                               false));
         svg += path_element(
             "run",
             path_data({{x_of_metres(club.carry_m), y + 6.0}, {x_of_metres(club.total_m), y + 6.0}}, false));
         svg += fmt::format("<rect class=\"sure\" x=\"{}\" y=\"{}\" width=\"{}\" height=\"6\"/>\n", px(low),
                            px(y - 3.0), px(std::max(x_of_metres(club.carry_90_m.high) - low, 1.5)));
+        svg += path_element("shots", path_data({{x_of_metres(club.carry_m - club.carry_sd_m), y},
+                                                {x_of_metres(club.carry_m + club.carry_sd_m), y}},
+                                               false));
         return svg + fmt::format("<circle class=\"stop\" cx=\"{}\" cy=\"{}\" r=\"2.6\"/>\n",
                                  px(x_of_metres(club.total_m)), px(y + 6.0));
     }

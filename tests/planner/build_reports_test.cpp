@@ -300,6 +300,17 @@ TEST_CASE("a swing weight off the letters is told and not made up") {
     REQUIRE(nlohmann::json::parse(build_json(view))["weighed"]["swing_weight"].is_null());
 }
 
+TEST_CASE("of a putter no speed is told, with a head that is looked for or without") {
+    BuildView view = driver(44.5);
+    view.kind = ClubKind::putter;
+    view.club = "putter";
+    view.flight.reset();
+    view.restored_head = head_change(view.parts->after, 40 * g, default_build_assumptions().head);
+    const std::string line = on_a_line(build_text(view));
+    REQUIRE(has(line, "moment of inertia"));
+    REQUIRE_FALSE(has(line, "speed"));
+}
+
 TEST_CASE("a long name of a club keeps the lines narrow") {
     BuildView view = driver(44.5);
     view.club = std::string(100, 'W');
