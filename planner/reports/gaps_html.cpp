@@ -23,7 +23,7 @@ figure.carries { margin: .6rem 0; }
 .carries text.club { font-weight: 650; }
 .carries .grid { stroke: #c9cbbf; stroke-width: .8; }
 .carries .shots { stroke: #14180f; stroke-width: 1.4; }
-.carries .sure { fill: #8c0a4f; }
+.carries .sure { fill: #dd9fbd; stroke: #8c0a4f; stroke-width: .8; }
 .carries .run { stroke: #14180f; stroke-width: 1; stroke-dasharray: 2 2; }
 .carries .stop { fill: #fff; stroke: #14180f; stroke-width: 1; }
 .carries .slot { fill: #f0e6d2; }
