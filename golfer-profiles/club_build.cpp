@@ -16,9 +16,29 @@ double moment_without_head(const ClubParts& parts) {
     return parts.shaft_kg * shaft_arm_m + parts.grip_kg * grip_arm_m;
 }
 
+double head_from_butt_m(const ClubParts& parts) {
+    return parts.length_m - parts.head_centre_from_end_m;
+}
+
+// Of shaft and grip about the butt.
+double inertia_without_head(const ClubParts& parts) {
+    // A rod of length l whose mass per length is a straight line and which balances at s l: (s - 1/6) m l^2.
+    const double shaft = parts.shaft_kg * parts.shaft_length_m * parts.shaft_length_m *
+                         (parts.shaft_balance_share - 1.0 / 6.0);
+    // An even rod of length 2 b: m (2 b)^2 / 3.
+    const double grip = parts.grip_kg * parts.grip_balance_m * parts.grip_balance_m * 4.0 / 3.0;
+    return shaft + grip;
+}
+
 double thumb_of(const ClubParts& before, const ClubParts& after, const SwingWeightThumb& thumb) {
     return thumb.points_per_m * (after.length_m - before.length_m) +
            thumb.points_per_kg * (after.head_kg - before.head_kg);
+}
+
+std::optional<ClubParts> with_head(ClubParts parts, std::optional<double> head_kg) {
+    if (!head_kg) return std::nullopt;
+    parts.head_kg = *head_kg;
+    return parts;
 }
 
 }  // namespace
@@ -27,6 +47,10 @@ ClubWeights weights_of(const ClubParts& parts) {
     const double total_kg = parts.head_kg + parts.shaft_kg + parts.grip_kg;
     const SwingWeight weight{parts.head_kg * head_arm_m(parts) + moment_without_head(parts)};
     return {total_kg, balance_of(weight, total_kg), weight};
+}
+
+double inertia_about_butt(const ClubParts& parts) {
+    return parts.head_kg * head_from_butt_m(parts) * head_from_butt_m(parts) + inertia_without_head(parts);
 }
 
 ClubParts shortened_by(const ClubParts& parts, double shorter_m, CutEnd end) {
@@ -55,13 +79,20 @@ std::optional<double> head_for(const ClubParts& parts, SwingWeight target) {
     return head_kg;
 }
 
+std::optional<double> head_for_inertia(const ClubParts& parts, double target_kg_m2) {
+    const double arm_m = head_from_butt_m(parts);
+    const double head_kg = (target_kg_m2 - inertia_without_head(parts)) / (arm_m * arm_m);
+    if (!(head_kg > 0.0)) return std::nullopt;
+    return head_kg;
+}
+
 double head_centre_for(const ClubParts& parts, SwingWeight measured) {
     const double arm_m = (measured.moment_kg_m - moment_without_head(parts)) / parts.head_kg;
     return parts.length_m - swing_weight_fulcrum_m - arm_m;
 }
 
 bool BuildWishes::length_only() const {
-    return !head_kg && !shaft_kg && !shaft_balance_share && !grip_kg && !swing_weight;
+    return !head_kg && !shaft_kg && !shaft_balance_share && !grip_kg && !swing_weight && !inertia_kg_m2;
 }
 
 bool BuildWishes::changes_parts() const {
@@ -69,7 +100,7 @@ bool BuildWishes::changes_parts() const {
 }
 
 bool BuildWishes::any() const {
-    return changes_parts() || swing_weight;
+    return changes_parts() || swing_weight || inertia_kg_m2;
 }
 
 BuildChange change_build(const ClubParts& before, const BuildWishes& wishes, const SwingWeightThumb& thumb) {
@@ -84,16 +115,16 @@ BuildChange change_build(const ClubParts& before, const BuildWishes& wishes, con
     BuildChange change{.before = before,
                        .after = after,
                        .points = weights_of(after).swing_weight.points() - was.points(),
-                       .target = wishes.swing_weight.value_or(was)};
+                       .target = wishes.swing_weight.value_or(was),
+                       .target_inertia_kg_m2 = wishes.inertia_kg_m2.value_or(inertia_about_butt(before))};
     const bool beyond_thumb = wishes.shaft_kg || wishes.shaft_balance_share || wishes.grip_kg;
     if ((wishes.length_m || wishes.head_kg) && !beyond_thumb)
         change.thumb_points = thumb_of(before, after, thumb);
-    if (!wishes.head_kg && wishes.any()) {
-        if (const auto head_kg = head_for(after, change.target)) {
-            change.restored = after;
-            change.restored->head_kg = *head_kg;
-        }
-    }
+    if (wishes.head_kg) return change;
+    if (wishes.changes_parts() || wishes.swing_weight)
+        change.restored = with_head(after, head_for(after, change.target));
+    if (wishes.changes_parts() || wishes.inertia_kg_m2)
+        change.restored_inertia = with_head(after, head_for_inertia(after, change.target_inertia_kg_m2));
     return change;
 }
 

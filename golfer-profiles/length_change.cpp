@@ -1,6 +1,7 @@
 #include "golfer-profiles/length_change.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace landwidth {
 namespace {
@@ -49,11 +50,47 @@ std::optional<Range> after(const std::optional<double>& known, Range change) {
     return Range{std::max(*known + change.low, 0.0), *known + change.high};
 }
 
+constexpr Range inches(double low, double high) {
+    return {low * metres_per_inch, high * metres_per_inch};
+}
+
 }  // namespace
+
+Range built_lengths(ClubKind kind) {
+    switch (kind) {
+        case ClubKind::driver:
+            return inches(43.0, 48.0);
+        case ClubKind::mini_driver:
+            return inches(41.0, 45.0);
+        case ClubKind::fairway_wood:
+            return inches(39.0, 45.0);
+        case ClubKind::hybrid:
+            return inches(36.0, 42.5);
+        case ClubKind::driving_iron:
+            return inches(36.0, 42.0);
+        case ClubKind::iron:
+            return inches(33.0, 42.0);
+        case ClubKind::wedge:
+            return inches(32.0, 38.0);
+        case ClubKind::putter:
+            break;
+    }
+    return inches(18.0, 60.0);
+}
+
+std::optional<LengthSilence> length_silence(ClubKind kind, double from_m, double to_m,
+                                            const LengthPractice& practice) {
+    const Range built = built_lengths(kind);
+    for (const double length_m : {from_m, to_m})
+        if (shorter(length_m, built.low) || longer(length_m, built.high))
+            return LengthSilence::no_such_length;
+    if (longer(std::abs(to_m - from_m), practice.reach_m)) return LengthSilence::change_too_large;
+    return std::nullopt;
+}
 
 std::optional<LengthChange> length_change(ClubKind kind, double from_m, double to_m, const KnownFlight& known,
                                           const LengthPractice& practice) {
-    if (kind == ClubKind::putter) return std::nullopt;
+    if (kind == ClubKind::putter || length_silence(kind, from_m, to_m, practice)) return std::nullopt;
     const bool own_smash = known.club_speed_mps && known.ball_speed_mps;
     const double own = own_smash ? *known.ball_speed_mps / *known.club_speed_mps : 0.0;
     const Range smash = own_smash ? Range{own, own} : smash_of(kind, practice);

@@ -1,5 +1,5 @@
-// What another length may do to speed and carry, as ranges of common practice, and what the rules and the
-// trade say about a length.
+// What another length may do to speed and carry, as ranges of common practice, where those say anything, and
+// what the rules and the trade say about a length.
 //
 // A range and never a number: what a golfer does with another club cannot be computed. No change of carry is
 // always part of it: a longer club costs centred strikes, which may eat the whole gain, and a shorter one may
@@ -28,6 +28,7 @@ struct LengthPractice {
     Range smash_iron;             // irons and driving irons
     Range smash_wedge;
     Range carry_per_ball_speed;  // metres a m/s
+    double reach_m;              // the largest change of length these are meant for; > 0
 };
 
 // What is known of the golfer with the club as it is, each above 0.
@@ -51,7 +52,17 @@ struct LengthChange {
     std::optional<Range> carry_after_m = {};
 };
 
-// Lengths > 0. Nothing for a putter.
+// Why a rule of thumb on length says nothing of a change: it is made from small changes of clubs that are
+// built, and goes on as a straight line nowhere.
+enum class LengthSilence { change_too_large, no_such_length };
+std::optional<LengthSilence> length_silence(ClubKind kind, double from_m, double to_m,
+                                            const LengthPractice& practice);
+
+// The lengths that clubs of a kind are built to. A driver's: common practice, no source; the others:
+// assumptions.
+Range built_lengths(ClubKind kind);
+
+// Lengths > 0. Nothing for a putter, and where the rules are silent.
 std::optional<LengthChange> length_change(ClubKind kind, double from_m, double to_m, const KnownFlight& known,
                                           const LengthPractice& practice);
 

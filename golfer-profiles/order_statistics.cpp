@@ -23,4 +23,12 @@ double robust_deviation(const std::vector<double>& values) {
     return of_normal * median(std::move(distances));
 }
 
+double quantile(const std::vector<double>& sorted, double share) {
+    if (sorted.empty()) throw std::invalid_argument("a quantile of no values");
+    const double place = share * static_cast<double>(sorted.size() - 1);
+    const auto below = static_cast<std::size_t>(place);
+    const std::size_t above = std::min(below + 1, sorted.size() - 1);
+    return sorted[below] + (place - static_cast<double>(below)) * (sorted[above] - sorted[below]);
+}
+
 }  // namespace landwidth

@@ -12,4 +12,8 @@ double median(std::vector<double> values);
 // few outliers do (F. Hampel, JASA 69, 1974). Throws std::invalid_argument for none.
 double robust_deviation(const std::vector<double>& values);
 
+// The value below which a share of the values lies, between the two nearest; share in [0, 1]. `sorted`
+// ascending. Throws std::invalid_argument for none.
+double quantile(const std::vector<double>& sorted, double share);
+
 }  // namespace landwidth

@@ -66,6 +66,20 @@ Club typical_club(const GolferRequest& request, ClubKind kind, std::string_view 
     return club;
 }
 
+GolferRequest request_like(const Golfer& golfer) {
+    GolferRequest request{.name = golfer.name, .handicap_index = golfer.handicap_index, .hand = golfer.hand};
+    for (const Club& club : golfer.clubs)
+        if (club.kind == ClubKind::driver && is_playable(club))
+            request.drive_total_yd = to_yards(club.pattern->usual.centre.carry_m + club.pattern->run_m);
+    return request;
+}
+
+bool has_typical_club(const GolferRequest& request) {
+    const double drive_yd = request.drive_total_yd.value_or(shortest_drive_yd);
+    return request.handicap_index >= lowest_index && request.handicap_index <= highest_index &&
+           drive_yd >= shortest_drive_yd && drive_yd <= longest_drive_yd;
+}
+
 ShotPattern scaled_pattern(const ShotPattern& pattern, double ratio) {
     ShotPattern scaled = pattern;
     scale(scaled.usual, ratio);

@@ -14,6 +14,12 @@ namespace landwidth {
 // pattern. Throws UsageError as typical_golfer does.
 Club typical_club(const GolferRequest& request, ClubKind kind, std::string_view name);
 
+// What typical_club is asked for so that the club is like this golfer's own: the golfer's level and hand, and
+// the length of the golfer's drive where a driver is in the bag.
+GolferRequest request_like(const Golfer& golfer);
+// Whether typical_club has an answer: handicap and drive are within what the presets know.
+bool has_typical_club(const GolferRequest& request);
+
 // The pattern of a golfer who hits this club `ratio` times as far: carry, spreads, run and mishits alike, so
 // directions stay. ratio > 0.
 ShotPattern scaled_pattern(const ShotPattern& pattern, double ratio);

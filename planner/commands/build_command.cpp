@@ -8,11 +8,11 @@ namespace landwidth {
 
 void BuildCommand::setup(CLI::App& app) {
     build_.setup(app);
-    output_.setup(app, {"text", "json"});
+    output_.setup(app, {"text", "json", "html"});
     app.get_option("--units")->description("carry, typed and shown: yards or metres");
     app.footer(
         "Example: landwidth build --length 45.5 --head 198 --shaft 62 --grip 50 --to-length 44.5\n"
-        "Example: landwidth build me.json --club driver --to-length 44.5\n"
+        "Example: landwidth build me.json --club driver --to-length 44.5 --format html -o build.html\n"
         "Example: landwidth build --total 318 --balance 33.9           (swing weight)\n"
         "Example: landwidth build --total 318 --swing-weight D2        (balance point)\n"
         "A range is no forecast: a trial beats the table.");
@@ -24,7 +24,10 @@ int BuildCommand::run(std::ostream& out, std::ostream& err) {
     const BuildView view = build_.answer(output_.units(), warnings);
     for (const std::string& warning : warnings)
         err << fmt::format("landwidth: warning: {}\n", warning);
-    output_.write(output_.format() == "json" ? build_json(view) : build_text(view), out);
+    output_.write(output_.format() == "json"   ? build_json(view)
+                  : output_.format() == "html" ? build_html(view)
+                                               : build_text(view),
+                  out);
     return 0;
 }
 

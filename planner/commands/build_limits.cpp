@@ -4,6 +4,7 @@
 
 #include "geometry/error.hpp"
 #include "geometry/units.hpp"
+#include "golfer-profiles/club_build.hpp"
 
 namespace landwidth {
 namespace {
@@ -39,6 +40,9 @@ const BuildLimits total_limits{150.0, 1000.0, "g", kilograms_per_gram, 1.0 / g_p
 const BuildLimits shaft_balance_limits{0.3, 0.7, "of its length", 1.0, 100.0, "%"};
 const BuildLimits club_speed_limits{20.0, 160.0, "mph", metres_per_second_per_mph, kmh_per_mph, "km/h"};
 const BuildLimits ball_speed_limits{20.0, 240.0, "mph", metres_per_second_per_mph, kmh_per_mph, "km/h"};
+const BuildLimits inertia_limits{300.0, 10000.0, "kg cm2", kg_m2_per_kg_cm2, 1000.0, "g cm2"};
+const BuildLimits lie_limits{45.0, 80.0, "degrees", radians_per_degree};
+const BuildLimits loft_limits{0.0, 75.0, "degrees", radians_per_degree};
 
 bool is_within(double si_value, const BuildLimits& limits) {
     return fits(si_value / limits.si, limits);

@@ -24,6 +24,9 @@ extern const BuildLimits total_limits;
 extern const BuildLimits shaft_balance_limits;
 extern const BuildLimits club_speed_limits;
 extern const BuildLimits ball_speed_limits;
+extern const BuildLimits inertia_limits;
+extern const BuildLimits lie_limits;
+extern const BuildLimits loft_limits;
 
 bool is_within(double si_value, const BuildLimits& limits);
 

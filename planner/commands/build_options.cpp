@@ -5,6 +5,7 @@
 #include <array>
 
 #include "geometry/error.hpp"
+#include "geometry/units.hpp"
 #include "golfer-profiles/json_text.hpp"
 #include "golfer-profiles/nearest_word.hpp"
 #include "golfer-profiles/profile_file.hpp"
@@ -17,6 +18,9 @@ namespace {
 // A ball leaves no face faster than about 1.5 times the club's speed; a clean strike is faster than the club.
 constexpr double least_own_smash = 0.8;
 constexpr double most_own_smash = 1.56;
+
+// What the trade weighs a head by: about a point of swing weight.
+constexpr double shown_head_step_kg = 2.0 * kilograms_per_gram;
 
 constexpr std::array kinds{ClubKind::driver, ClubKind::mini_driver,  ClubKind::fairway_wood,
                            ClubKind::hybrid, ClubKind::driving_iron, ClubKind::iron,
@@ -123,6 +127,11 @@ void BuildOptions::setup_wishes(CLI::App& app) {
     app.add_option("--to-swing-weight", to_swing_weight_,
                    "find the head for this swing weight (default: what the club has now)")
         ->type_name("SW");
+    number(
+        app, "--to-inertia", to_inertia_, "KGCM2",
+        "find the head for this moment of inertia about the butt, kg cm2 (default: what the club has now)");
+    number(app, "--lie", lie_, "DEG", "the club's lie, degrees: how lie moves with length");
+    number(app, "--loft", loft_, "DEG", "the club's loft, degrees, beside --lie");
 }
 
 void BuildOptions::setup_flight(CLI::App& app) {
@@ -140,6 +149,7 @@ void BuildOptions::take_profile_club(KnownClub& club, std::vector<std::string>& 
     club.name = of_profile.name;
     club.kind = of_profile.kind;
     take(club.length_m, of_profile.length_m, "--length", profile_);
+    take(club.loft_rad, of_profile.loft_rad, "--loft", profile_);
     if (of_profile.pattern)
         take(club.flight.carry_m, of_profile.pattern->usual.centre.carry_m, "--carry", profile_);
     if (of_profile.launch) {
@@ -155,6 +165,8 @@ BuildOptions::KnownClub BuildOptions::known_club(DisplayUnits units,
     if (!kind_.empty()) club.kind = club_kind_named(kind_).value();
     club.name = club_kind_name(club.kind);
     club.length_m = within(length_, "--length", build_length_limits);
+    club.lie_rad = within(lie_, "--lie", lie_limits);
+    club.loft_rad = within(loft_, "--loft", loft_limits);
     club.flight = {.club_speed_mps = within(club_speed_, "--club-speed", club_speed_limits),
                    .ball_speed_mps = within(ball_speed_, "--ball-speed", ball_speed_limits),
                    .carry_m = within(carry_, "--carry", carry_limits)};
@@ -171,9 +183,12 @@ BuildWishes BuildOptions::wishes() const {
         .shaft_kg = within(to_shaft_, "--to-shaft", shaft_limits),
         .shaft_balance_share = within(to_shaft_balance_, "--to-shaft-balance", shaft_balance_limits),
         .grip_kg = within(to_grip_, "--to-grip", grip_limits),
-        .swing_weight = swing_weight_typed(to_swing_weight_, "--to-swing-weight")};
+        .swing_weight = swing_weight_typed(to_swing_weight_, "--to-swing-weight"),
+        .inertia_kg_m2 = within(to_inertia_, "--to-inertia", inertia_limits)};
     if (wishes.head_kg && wishes.swing_weight)
         throw UsageError("--to-swing-weight finds the head that --to-head names; leave one of them out");
+    if (wishes.head_kg && wishes.inertia_kg_m2)
+        throw UsageError("--to-inertia finds the head that --to-head names; leave one of them out");
     if (wishes.shaft_balance_share && !wishes.shaft_kg)
         throw UsageError("--to-shaft-balance goes with the weight of the new shaft, --to-shaft");
     return wishes;
@@ -242,6 +257,8 @@ void BuildOptions::check_enough(const KnownClub& club, const BuildWishes& wishes
     if (flight && club.kind == ClubKind::putter) throw UsageError("speed and carry say nothing of a putter");
     if (flight && !wishes.length_m)
         throw UsageError("--club-speed, --ball-speed and --carry go with --to-length");
+    if (lie_ && !wishes.length_m) throw UsageError("--lie goes with --to-length");
+    if (loft_ && !lie_) throw UsageError("--loft goes with --lie: it is what a tipped head turns");
     if (wishes.length_m && *wishes.length_m == *club.length_m)
         throw UsageError("--to-length is the length the club has already");
     if (wishes.length_m && wishes.cut_end == CutEnd::tip && *wishes.length_m > *club.length_m)
@@ -252,10 +269,45 @@ void BuildOptions::check_enough(const KnownClub& club, const BuildWishes& wishes
                                      *club.length_m / metres_per_inch));
 }
 
+void BuildOptions::add_length_answers(BuildView& view, const KnownClub& club,
+                                      const BuildAssumptions& assumptions) const {
+    const double from_m = view.length_m.value();
+    view.verdicts = length_verdicts(view.kind, view.wishes.length_m.value_or(from_m));
+    if (!view.wishes.length_m) return;
+    const double to_m = *view.wishes.length_m;
+    view.silence = length_silence(view.kind, from_m, to_m, assumptions.length);
+    view.length_reach_m = assumptions.length.reach_m;
+    view.flight = length_change(view.kind, from_m, to_m, club.flight, assumptions.length);
+    if (club.lie_rad) {
+        view.lie = lie_change(*club.lie_rad, club.loft_rad, from_m, to_m, assumptions.lie_per_length,
+                              view.silence.has_value());
+    }
+    if (view.parts && view.silence) view.parts->thumb_points.reset();
+    // Nobody asks how fast a putter is swung.
+    if (view.kind == ClubKind::putter) view.silence.reset();
+}
+
+void BuildOptions::add_parts_answers(BuildView& view, const TypedParts& typed,
+                                     const BuildAssumptions& assumptions) const {
+    const SolvedParts solved = solve_parts(typed, assumptions);
+    if (view.wishes.length_m && view.length_m.value() - *view.wishes.length_m >= solved.parts.shaft_length_m)
+        throw UsageError("--to-length leaves nothing of the shaft");
+    view.head_centre_measured = solved.head_centre_measured;
+    view.parts = change_build(solved.parts, view.wishes, assumptions.thumb);
+    const ClubParts& after = view.parts->after;
+    view.head_step = head_change(after, shown_head_step_kg, assumptions.head);
+    const auto keep = [&](std::optional<ClubParts>& restored, std::optional<HeadChange>& head) {
+        if (restored && !is_within(restored->head_kg, head_limits)) restored.reset();
+        if (restored) head = head_change(after, restored->head_kg - after.head_kg, assumptions.head);
+    };
+    keep(view.parts->restored, view.restored_head);
+    keep(view.parts->restored_inertia, view.restored_inertia_head);
+}
+
 BuildView BuildOptions::answer(DisplayUnits units, std::vector<std::string>& warnings) const {
-    BuildAssumptions assumptions = default_build_assumptions();
-    override_build_assumptions(assumptions, assumed_);
     const KnownClub club = known_club(units, warnings);
+    BuildAssumptions assumptions = default_build_assumptions(club.kind);
+    override_build_assumptions(assumptions, assumed_);
     const BuildWishes wanted = wishes();
     const auto weighed = weighed_club();
     const auto typed = typed_parts(club.length_m);
@@ -266,23 +318,14 @@ BuildView BuildOptions::answer(DisplayUnits units, std::vector<std::string>& war
                    .length_m = club.length_m,
                    .wishes = wanted,
                    .known = club.flight,
-                   .assumptions = list_build_assumptions(assumptions),
+                   .assumptions = list_build_assumptions(assumptions, club.kind),
                    .units = units};
     if (typed) {
-        const SolvedParts solved = solve_parts(*typed, assumptions);
-        if (wanted.length_m && club.length_m.value() - *wanted.length_m >= solved.parts.shaft_length_m)
-            throw UsageError("--to-length leaves nothing of the shaft");
-        view.parts = change_build(solved.parts, wanted, assumptions.thumb);
-        view.head_centre_measured = solved.head_centre_measured;
-        if (auto& restored = view.parts->restored; restored && !is_within(restored->head_kg, head_limits))
-            restored.reset();
+        add_parts_answers(view, *typed, assumptions);
     } else {
         view.weighed = weighed;
     }
-    if (wanted.length_m)
-        view.flight =
-            length_change(club.kind, *club.length_m, *wanted.length_m, club.flight, assumptions.length);
-    if (club.length_m) view.verdicts = length_verdicts(club.kind, wanted.length_m.value_or(*club.length_m));
+    if (club.length_m) add_length_answers(view, club, assumptions);
     return view;
 }
 

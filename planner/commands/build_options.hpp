@@ -33,6 +33,8 @@ class BuildOptions {
         std::string name;
         ClubKind kind = ClubKind::driver;
         std::optional<double> length_m = {};
+        std::optional<double> lie_rad = {};
+        std::optional<double> loft_rad = {};
         KnownFlight flight = {};
     };
     KnownClub known_club(DisplayUnits units, std::vector<std::string>& warnings) const;
@@ -43,6 +45,10 @@ class BuildOptions {
     std::optional<ClubWeights> weighed_club() const;
     // Nothing when no part is named.
     std::optional<TypedParts> typed_parts(std::optional<double> length_m) const;
+    void add_length_answers(BuildView& view, const KnownClub& club,
+                            const BuildAssumptions& assumptions) const;
+    void add_parts_answers(BuildView& view, const TypedParts& typed,
+                           const BuildAssumptions& assumptions) const;
     void check_enough(const KnownClub& club, const BuildWishes& wishes, bool has_parts, bool weighed) const;
 
     std::string profile_;
@@ -54,6 +60,8 @@ class BuildOptions {
     std::string swing_weight_;
     std::optional<double> to_length_, to_head_, to_shaft_, to_shaft_balance_, to_grip_;
     std::string to_swing_weight_;
+    std::optional<double> to_inertia_;
+    std::optional<double> lie_, loft_;  // degrees
     std::string cut_ = "butt";
     std::optional<double> club_speed_, ball_speed_, carry_;
     std::vector<std::string> assumed_;

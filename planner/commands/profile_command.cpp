@@ -1,6 +1,7 @@
 #include "planner/commands/profile_command.hpp"
 
 #include "planner/commands/profile_check.hpp"
+#include "planner/commands/profile_gaps.hpp"
 #include "planner/commands/profile_learn.hpp"
 #include "planner/commands/profile_new.hpp"
 #include "planner/commands/profile_show.hpp"
@@ -14,6 +15,8 @@ void ProfileCommand::setup(CLI::App& app) {
     subcommands_.add<ProfileCheckCommand>(app, "check",
                                           "tell everything that is wrong or doubtful in a profile");
     subcommands_.add<ProfileShowCommand>(app, "show", "show the bag of a profile as a table");
+    subcommands_.add<ProfileGapsCommand>(
+        app, "gaps", "how far apart the clubs carry, and the slot a second tee club would fill");
     app.footer("Example: landwidth profile new --handicap 14 --drive 225 -o me.json");
 }
 

@@ -1,4 +1,4 @@
-// landwidth profile new|learn|check|show: a golfer's profile. Each subcommand is a command of its own.
+// landwidth profile new|learn|check|show|gaps: a golfer's profile. Each subcommand is a command of its own.
 #pragma once
 
 #include "planner/commands/command.hpp"

@@ -231,6 +231,17 @@ const std::array constants{
              "driver chart: radius of the round green", assumption},
     Constant{"chart_trouble_from_edge", 15.0, yd, 0.0, 60.0, IN(engine, chart_hole.trouble_from_edge_m),
              "driver chart: from the edge of the fairway to the trouble", assumption},
+
+    Constant{"gap_wide", 20.0, yd, 5.0, 100.0, IN(engine, gaps.wide_m),
+             "a gap between the mean carries of two neighbouring clubs that is wider is called wide",
+             assumption},
+    Constant{"gap_overlap", 0.35, share, 0.05, 0.5, IN(engine, gaps.overlap_chance),
+             "two clubs overlap when a usual shot of the longer one lands short of one of the shorter this "
+             "often",
+             assumption},
+    Constant{"slot_edge", 0.25, share, 0.0, 0.45, IN(engine, gaps.slot_edge_share),
+             "a club fills the slot behind the driver when it keeps this share of it from either end",
+             assumption},
 };
 #undef IN
 

@@ -17,18 +17,41 @@ constexpr ConstantUnit ratio{"ratio", 1.0};
 constexpr ConstantUnit points_per_in{"points/in", 1.0 / metres_per_inch};
 constexpr ConstantUnit points_per_g{"points/g", 1.0 / kilograms_per_gram};
 constexpr ConstantUnit mph_per_in{"mph/in", metres_per_second_per_mph / metres_per_inch};
+constexpr ConstantUnit g{"g", kilograms_per_gram};
+constexpr ConstantUnit deg_per_in{"deg/in", radians_per_degree / metres_per_inch};
+constexpr ConstantUnit mph_per_g{"mph/g", metres_per_second_per_mph / kilograms_per_gram};
 constexpr ConstantUnit yd_per_mph{"yd/mph", metres_per_yard / metres_per_second_per_mph};
 
 constexpr std::string_view assumption = "assumption";
 constexpr std::string_view practice = "common practice, no source";
+
+// Assumptions, from the shape of usual heads. Seen from the front, with the shaft's line meeting the ground
+// at the club's end under the lie angle, a head's middle of mass h above the sole and d square off that line
+// lies h / sin(lie) - d / tan(lie) short of the end: a driver (58 deg, h 32 mm, d 40 mm) 13 mm, fairway woods
+// and hybrids (57 deg, 22 and 33 mm) 5 mm, irons and wedges (63 deg, 20 and 36 mm) 4 mm. A putter's head
+// hangs nearly below its shaft: half its height.
+constexpr double head_centre_in(ClubKind kind) {
+    switch (kind) {
+        case ClubKind::driver:
+            return 0.5;
+        case ClubKind::mini_driver:
+            return 0.4;
+        case ClubKind::putter:
+            return 0.5;
+        default:
+            return 0.2;
+    }
+}
 
 using Constant = NamedConstant<BuildAssumptions>;
 
 #define IN(name) [](BuildAssumptions& a) -> double& { return a.name; }
 
 const std::array constants{
-    Constant{"head_centre", 0.0, in, -1.0, 2.5, IN(head_centre_from_end_m),
-             "how far short of the club's end the head balances, along the shaft", assumption},
+    // The default is a driver's; see head_centre_in.
+    Constant{"head_centre", head_centre_in(ClubKind::driver), in, -1.0, 2.5, IN(head_centre_from_end_m),
+             "how far short of the club's end the head balances, along the shaft; by kind of club",
+             assumption},
     Constant{"shaft_balance", 0.5, share, 0.3, 0.7, IN(shaft_balance_share),
              "where a shaft balances, from the butt, of its length", assumption},
     Constant{"grip_balance", 4.0, in, 1.0, 10.0, IN(grip_balance_m), "where a grip balances, from the butt",
@@ -57,8 +80,26 @@ const std::array constants{
              "carry a mph of ball speed adds, all else equal, low end", practice},
     Constant{"carry_high", 3.0, yd_per_mph, 0.0, 5.0, IN(length.carry_per_ball_speed.high),
              "carry a mph of ball speed adds, all else equal, high end", practice},
+    Constant{"length_reach", 1.5, in, 0.1, 6.0, IN(length.reach_m),
+             "the largest change of length that rules of thumb are meant for: about 1 to 1.5 in", practice},
+    Constant{"lie_low", 1.5, deg_per_in, 0.0, 5.0, IN(lie_per_length.low),
+             "how much flatter an inch less plays, low end: half an inch about 1 deg", practice},
+    Constant{"lie_high", 2.5, deg_per_in, 0.0, 5.0, IN(lie_per_length.high),
+             "how much flatter an inch less plays, high end: half an inch about 1 deg", practice},
+    Constant{"head_speed_low", -0.2, mph_per_g, -1.0, 0.0, IN(head.club_speed_per_kg.low),
+             "club speed a gram more on the head adds, low end", assumption},
+    Constant{"head_speed_high", 0.1, mph_per_g, 0.0, 1.0, IN(head.club_speed_per_kg.high),
+             "club speed a gram more on the head adds, high end", assumption},
+    Constant{"head_reach", 15.0, g, 1.0, 50.0, IN(head.reach_kg),
+             "the largest change of the head that its effect on club speed is told for", assumption},
 };
 #undef IN
+
+auto constants_of(ClubKind kind) {
+    auto of_kind = constants;
+    of_kind.front().value = head_centre_in(kind);
+    return of_kind;
+}
 
 void refuse_reversed(Range range, std::string_view name) {
     if (range.low > range.high)
@@ -67,12 +108,12 @@ void refuse_reversed(Range range, std::string_view name) {
 
 }  // namespace
 
-BuildAssumptions default_build_assumptions() {
-    return defaults_of<BuildAssumptions>(constants);
+BuildAssumptions default_build_assumptions(ClubKind kind) {
+    return defaults_of<BuildAssumptions>(constants_of(kind));
 }
 
-std::vector<AssumptionEntry> list_build_assumptions(const BuildAssumptions& assumptions) {
-    return entries_of<BuildAssumptions>(constants, assumptions);
+std::vector<AssumptionEntry> list_build_assumptions(const BuildAssumptions& assumptions, ClubKind kind) {
+    return entries_of<BuildAssumptions>(constants_of(kind), assumptions);
 }
 
 void override_build_assumptions(BuildAssumptions& assumptions, const std::vector<std::string>& texts) {
@@ -84,6 +125,7 @@ void override_build_assumptions(BuildAssumptions& assumptions, const std::vector
     refuse_reversed(length.smash_iron, "smash_iron");
     refuse_reversed(length.smash_wedge, "smash_wedge");
     refuse_reversed(length.carry_per_ball_speed, "carry");
+    refuse_reversed(assumptions.lie_per_length, "lie");
 }
 
 }  // namespace landwidth

@@ -13,6 +13,13 @@ struct ChartHole {
     double trouble_from_edge_m;  // from the edge of the fairway to the trouble
 };
 
+// What counts as a gap in the bag: see bags/bag_gaps.hpp.
+struct GapLimits {
+    double wide_m;           // a gap between two carries that is wider is wide
+    double overlap_chance;   // two clubs overlap from this chance that the longer one's shot is the shorter
+    double slot_edge_share;  // a club fills a slot when it keeps this share of it from either end
+};
+
 struct EngineAssumptions {
     // Run-out as a share of the club's run on fairway, by the lie the ball lands on.
     double run_share_rough;
@@ -81,6 +88,7 @@ struct EngineAssumptions {
     // Verdicts by less than this, in the units of the golfer's aim, and toss-ups come with their break-evens.
     double close_margin;
     ChartHole chart_hole;
+    GapLimits gaps;
 };
 
 }  // namespace landwidth

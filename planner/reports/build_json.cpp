@@ -1,6 +1,7 @@
 #include <nlohmann/json.hpp>
 
 #include "geometry/units.hpp"
+#include "planner/reports/build_figures.hpp"
 #include "planner/reports/build_reports.hpp"
 #include "planner/reports/build_words.hpp"
 #include "planner/reports/display_length.hpp"
@@ -38,6 +39,28 @@ Json json_parts(const ClubParts& parts) {
               {"grip_g", grams(parts.grip_kg)},
               {"grip_balance_in", inches(parts.grip_balance_m)}};
     json.update(json_weights(weights_of(parts)));
+    json["inertia_about_butt_kg_cm2"] = rounded(inertia_about_butt(parts) / kg_m2_per_kg_cm2, 1);
+    return json;
+}
+
+Json json_range(Range range, double unit, int decimals) {
+    return Json::array({rounded(range.low / unit, decimals), rounded(range.high / unit, decimals)});
+}
+
+Json json_head(const HeadChange& head) {
+    Json json{{"more_g", grams(head.more_kg)},
+              {"points", rounded(head.points, 2)},
+              {"inertia_kg_cm2", rounded(head.inertia_kg_m2 / kg_m2_per_kg_cm2, 1)}};
+    json["club_speed_change_mph"] =
+        head.club_speed_mps ? json_range(*head.club_speed_mps, metres_per_second_per_mph, 2) : Json(nullptr);
+    json["ball_speed_share_at_same_club_speed"] = rounded(head.ball_speed_share, 5);
+    return json;
+}
+
+Json json_found(const std::optional<ClubParts>& found, const std::optional<HeadChange>& head) {
+    if (!found) return nullptr;
+    Json json = json_parts(*found);
+    if (head) json["head_change"] = json_head(*head);
     return json;
 }
 
@@ -45,18 +68,19 @@ Json json_change(const BuildView& view) {
     const BuildChange& change = *view.parts;
     Json json{{"head_centre", view.head_centre_measured ? "measured" : "assumed"},
               {"as_it_is", json_parts(change.before)}};
+    if (view.head_step) json["head_step"] = json_head(*view.head_step);
     if (!view.wishes.any()) return json;
     json["changed"] = json_parts(change.after);
-    json["changed_points"] = rounded(change.points, 2);
+    // Differences of the figures as they are shown.
+    json["changed_points"] = shown_points_more(change.before, change.after);
+    json["changed_inertia_kg_cm2"] = shown_inertia_more(change.before, change.after);
     if (change.thumb_points) json["rule_of_thumb_points"] = rounded(*change.thumb_points, 2);
     if (view.wishes.head_kg) return json;
     json["target_swing_weight"] = swing_weight_words(change.target);
-    json["head_for_target"] = change.restored ? json_parts(*change.restored) : Json(nullptr);
+    json["head_for_target"] = json_found(change.restored, view.restored_head);
+    json["target_inertia_kg_cm2"] = rounded(change.target_inertia_kg_m2 / kg_m2_per_kg_cm2, 1);
+    json["head_for_target_inertia"] = json_found(change.restored_inertia, view.restored_inertia_head);
     return json;
-}
-
-Json json_range(Range range, double unit, int decimals) {
-    return Json::array({rounded(range.low / unit, decimals), rounded(range.high / unit, decimals)});
 }
 
 Json json_flight(const BuildView& view) {
@@ -78,6 +102,26 @@ Json json_flight(const BuildView& view) {
     return json;
 }
 
+Json json_silence(const BuildView& view) {
+    return {
+        {"silent", *view.silence == LengthSilence::change_too_large ? "change too large" : "no such length"},
+        {"reach_in", inches(view.length_reach_m)},
+        {"built_in", json_range(built_lengths(view.kind), metres_per_inch, 2)}};
+}
+
+Json json_lie(const LieChange& lie) {
+    const auto degrees = [](double rad) { return rounded(rad / radians_per_degree, 2); };
+    Json json{{"as_built_deg", degrees(lie.as_built_rad)}};
+    if (lie.flat_sole_rad) {
+        json["flat_sole_deg"] = degrees(*lie.flat_sole_rad);
+        json["plays_upright_deg"] = degrees(*lie.plays_upright_rad);
+    }
+    if (lie.practice_rad)
+        json["plays_upright_by_practice_deg"] = json_range(*lie.practice_rad, radians_per_degree, 2);
+    if (lie.face_off_line_rad) json["face_to_golfers_side_deg"] = degrees(*lie.face_off_line_rad);
+    return json;
+}
+
 Json json_length(const BuildView& view) {
     const double judged_m = view.wishes.length_m.value_or(*view.length_m);
     Json json{{"length_in", inches(judged_m)}, {"verdicts", Json::array()}, {"rules", length_rules_words()}};
@@ -95,6 +139,8 @@ std::string build_json(const BuildView& view) {
     if (view.weighed) json["weighed"] = json_weights(*view.weighed);
     if (view.parts) json["build"] = json_change(view);
     if (view.flight) json["flight"] = json_flight(view);
+    if (view.silence) json["flight"] = json_silence(view);
+    if (view.lie) json["lie"] = json_lie(*view.lie);
     if (view.length_m) json["length"] = json_length(view);
     json["cautions"] = build_cautions();
     json["assumptions"] = json_assumptions(view.assumptions);

@@ -6,7 +6,9 @@
 #include <vector>
 
 #include "golfer-profiles/club_build.hpp"
+#include "golfer-profiles/head_change.hpp"
 #include "golfer-profiles/length_change.hpp"
+#include "golfer-profiles/lie_change.hpp"
 #include "planner/engine/assumption_entry.hpp"
 #include "planner/reports/plan_view.hpp"
 
@@ -25,7 +27,17 @@ struct BuildView {
     BuildWishes wishes = {};
     // The place of the head's balance point was worked out from the club's own weight and balance.
     bool head_centre_measured = false;
+    // A few grams more on the head, and the heads of `parts` that give the two targets, against the head as
+    // it is.
+    std::optional<HeadChange> head_step = {};
+    std::optional<HeadChange> restored_head = {};
+    std::optional<HeadChange> restored_inertia_head = {};
     std::optional<LengthChange> flight = {};
+    // Why no rule of thumb is told of the length wished for, and up to what change they would be; never of a
+    // putter, of which there is none.
+    std::optional<LengthSilence> silence = {};
+    double length_reach_m = 0.0;
+    std::optional<LieChange> lie = {};
     KnownFlight known = {};
     std::vector<LengthVerdict> verdicts = {};  // of the length wished for, else of the present one
     std::vector<AssumptionEntry> assumptions = {};
@@ -33,6 +45,9 @@ struct BuildView {
 };
 
 std::string build_text(const BuildView& view);
+
+// The same as a page, with the club drawn on its balance.
+std::string build_html(const BuildView& view);
 
 // One object, "landwidth-build/1": units in the names, carry in those of the view; ranges as [low, high].
 std::string build_json(const BuildView& view);

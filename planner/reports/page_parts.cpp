@@ -89,8 +89,12 @@ std::string patterns_details(const Golfer& golfer, DisplayUnits units) {
 }
 
 std::string assumptions_table(const Assumptions& assumptions) {
+    return assumptions_table(list_assumptions(assumptions));
+}
+
+std::string assumptions_table(const std::vector<AssumptionEntry>& entries) {
     HtmlTable table("assumptions", {{"Name"}, {"Value", true}, {"Unit"}, {"Meaning"}, {"Source"}});
-    for (const AssumptionEntry& entry : list_assumptions(assumptions)) {
+    for (const AssumptionEntry& entry : entries) {
         table.add_row({escaped(entry.name), fmt::format("{:g}", entry.value), escaped(entry.unit),
                        escaped(entry.meaning),
                        escaped(entry.source) + (entry.overridden ? " (changed)" : "")});

@@ -32,6 +32,7 @@ std::string pattern_table(const std::vector<const Club*>& clubs, DisplayUnits un
 std::string patterns_details(const Golfer& golfer, DisplayUnits units);
 
 // Every assumption with its value and source.
+std::string assumptions_table(const std::vector<AssumptionEntry>& entries);
 std::string assumptions_table(const Assumptions& assumptions);
 
 // Source and attribution of every map; none for a page without a map.

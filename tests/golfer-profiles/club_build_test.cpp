@@ -88,6 +88,78 @@ TEST_CASE("cutting twice is cutting once, and an extension undoes a cut") {
     require_same(shortened_by(shortened_by(parts, 1.25 * in), -1.25 * in), parts);
 }
 
+TEST_CASE("moment of inertia: a point mass, an even rod, and both") {
+    // m r^2 for the head; m l^2 / 3 for an even rod about its end.
+    ClubParts parts = driver();
+    parts.shaft_kg = parts.grip_kg = 0.0;
+    parts.head_centre_from_end_m = 0.5 * in;
+    REQUIRE_THAT(inertia_about_butt(parts), WithinAbs(0.198 * 1.143 * 1.143, 1e-12));
+    parts.head_kg = 0.0;
+    parts.shaft_kg = 62 * g;
+    const double length_m = 45.5 * in;
+    REQUIRE_THAT(inertia_about_butt(parts), WithinAbs(0.062 * length_m * length_m / 3.0, 1e-12));
+    parts.head_kg = 198 * g;
+    REQUIRE_THAT(inertia_about_butt(parts),
+                 WithinAbs(0.198 * 1.143 * 1.143 + 0.062 * length_m * length_m / 3.0, 1e-12));
+    // An even rod of 8 in balances at 4 in.
+    parts.head_kg = parts.shaft_kg = 0.0;
+    parts.grip_kg = 50 * g;
+    REQUIRE_THAT(inertia_about_butt(parts), WithinAbs(0.050 * (8 * in) * (8 * in) / 3.0, 1e-12));
+}
+
+TEST_CASE("moment of inertia of a tapered shaft against its slices") {
+    for (const double balance : {0.38, 0.45, 0.5, 0.55, 0.62}) {
+        ClubParts parts = driver();
+        parts.head_kg = parts.grip_kg = 0.0;
+        parts.shaft_balance_share = balance;
+        // Mass per length 1 + k (u - 1/2) over the share u of the length balances at 1/2 + k / 12.
+        const double k = 12.0 * (balance - 0.5);
+        double sum = 0.0;
+        double first = 0.0;
+        constexpr int slices = 20000;
+        for (int i = 0; i < slices; ++i) {
+            const double u = (i + 0.5) / slices;
+            const double mass = parts.shaft_kg * (1.0 + k * (u - 0.5)) / slices;
+            first += mass * u;
+            sum += mass * u * u * parts.shaft_length_m * parts.shaft_length_m;
+        }
+        CAPTURE(balance);
+        REQUIRE_THAT(first / parts.shaft_kg, WithinAbs(balance, 1e-6));
+        REQUIRE_THAT(inertia_about_butt(parts), WithinAbs(sum, 1e-8));
+    }
+}
+
+TEST_CASE("an even shaft cut at either end stays an even shaft") {
+    for (const CutEnd end : {CutEnd::butt, CutEnd::tip}) {
+        ClubParts cut = shortened_by(driver(), 1.5 * in, end);
+        ClubParts made = driver();
+        made.length_m = made.shaft_length_m = 44 * in;
+        made.shaft_kg = 62 * g * 44.0 / 45.5;
+        REQUIRE_THAT(inertia_about_butt(cut), WithinAbs(inertia_about_butt(made), 1e-12));
+    }
+}
+
+TEST_CASE("the head for a moment of inertia gives it; the one for the swing weight gives another") {
+    for (const double to : {44.0, 44.5, 46.0}) {
+        const BuildChange change = change_build(driver(), {.length_m = to * in}, thumb);
+        REQUIRE(change.restored_inertia);
+        CAPTURE(to);
+        const double before = inertia_about_butt(driver());
+        REQUIRE_THAT(inertia_about_butt(*change.restored_inertia), WithinAbs(before, 1e-12));
+        // Per gram length counts once in the one and twice in the other: inertia asks for more.
+        const bool shorter = to < 45.5;
+        REQUIRE((change.restored_inertia->head_kg > change.restored->head_kg) == shorter);
+        REQUIRE((inertia_about_butt(*change.restored) < before) == shorter);
+    }
+    const BuildChange wished = change_build(driver(), {.inertia_kg_m2 = 2900 * kg_m2_per_kg_cm2}, thumb);
+    REQUIRE(wished.restored_inertia);
+    REQUIRE_FALSE(wished.restored);
+    REQUIRE_THAT(inertia_about_butt(*wished.restored_inertia) / kg_m2_per_kg_cm2, WithinAbs(2900.0, 1e-9));
+    REQUIRE_FALSE(
+        change_build(driver(), {.swing_weight = SwingWeight::of_points(32)}, thumb).restored_inertia);
+    REQUIRE_FALSE(head_for_inertia(driver(), 100 * kg_m2_per_kg_cm2));
+}
+
 TEST_CASE("what cannot be cut is a defect of the caller") {
     REQUIRE_THROWS_AS(shortened_by(driver(), 45.5 * in), std::logic_error);
     REQUIRE_THROWS_AS(shortened_by(driver(), -0.5 * in, CutEnd::tip), std::logic_error);

@@ -2,10 +2,12 @@
 // builds are invented, with the weights such clubs usually have.
 
 #include <cmath>
+#include <utility>
 #include <vector>
 
 #include "golfer-profiles/club_build.hpp"
 #include "golfer-profiles/length_change.hpp"
+#include "golfer-profiles/lie_change.hpp"
 #include "planner/engine/build_assumptions.hpp"
 #include "tests/catch.hpp"
 
@@ -16,8 +18,8 @@ constexpr double in = metres_per_inch;
 constexpr double g = kilograms_per_gram;
 constexpr double mph = metres_per_second_per_mph;
 
-ClubParts club(double length_in, double head_g, double shaft_g, double grip_g) {
-    const BuildAssumptions assumptions = default_build_assumptions();
+ClubParts club(ClubKind kind, double length_in, double head_g, double shaft_g, double grip_g) {
+    const BuildAssumptions assumptions = default_build_assumptions(kind);
     return {.length_m = length_in * in,
             .head_kg = head_g * g,
             .head_centre_from_end_m = assumptions.head_centre_from_end_m,
@@ -34,8 +36,9 @@ double points(const ClubParts& parts) {
 
 // Light graphite driver, graphite 3-wood, 7-iron in heavy steel.
 const std::vector<ClubParts>& usual_clubs() {
-    static const std::vector<ClubParts> clubs{club(45.25, 200, 60, 50), club(43, 212, 65, 50),
-                                              club(37, 270, 115, 50)};
+    static const std::vector<ClubParts> clubs{club(ClubKind::driver, 45.25, 200, 60, 50),
+                                              club(ClubKind::fairway_wood, 43, 212, 65, 50),
+                                              club(ClubKind::iron, 37, 270, 115, 50)};
     return clubs;
 }
 
@@ -73,6 +76,41 @@ TEST_CASE("clubs of usual weights come out at C9 to D6 [common practice, no sour
         CAPTURE(points(parts));
         REQUIRE(points(parts) >= 29.0);
         REQUIRE(points(parts) <= 36.0);
+    }
+}
+
+TEST_CASE("a driver has about 2,850 to 3,000 kg cm2 about its butt [common practice, no source]") {
+    const auto of = [](const ClubParts& parts) { return inertia_about_butt(parts) / kg_m2_per_kg_cm2; };
+    for (const ClubParts& parts :
+         {club(ClubKind::driver, 45, 203, 62, 50), club(ClubKind::driver, 45.25, 200, 60, 50),
+          club(ClubKind::driver, 45.5, 198, 62, 50), club(ClubKind::driver, 45.5, 200, 65, 47),
+          club(ClubKind::driver, 45.75, 198, 55, 48)}) {
+        CAPTURE(parts.length_m / in, of(parts));
+        REQUIRE(of(parts) > 2850.0);
+        REQUIRE(of(parts) < 3000.0);
+    }
+}
+
+TEST_CASE(
+    "clubs matched by inertia are within about 10 kg cm2 of one another; by swing weight they are not") {
+    // Half an inch apart, each with the head that is looked for [the tolerance: common practice, no source].
+    const ClubParts first = club(ClubKind::driver, 45.5, 198, 62, 50);
+    const SwingWeightThumb thumb = default_build_assumptions().thumb;
+    const BuildChange change = change_build(first, {.length_m = 44.5 * in}, thumb);
+    const double before = inertia_about_butt(first);
+    REQUIRE(std::abs(inertia_about_butt(change.restored_inertia.value()) - before) < 10 * kg_m2_per_kg_cm2);
+    REQUIRE(std::abs(inertia_about_butt(change.restored.value()) - before) > 10 * kg_m2_per_kg_cm2);
+}
+
+TEST_CASE("half an inch of length plays about a degree of lie [common practice, no source]") {
+    // Geometry at usual lies, hands as high: a driver at 58 deg, a 7-iron at 62.
+    const Range practice = default_build_assumptions().lie_per_length;
+    for (const auto& [length_in, lie_deg] : {std::pair{45.0, 58.0}, std::pair{37.0, 62.0}}) {
+        const LieChange change = lie_change(lie_deg * radians_per_degree, std::nullopt, length_in * in,
+                                            (length_in + 0.5) * in, practice, false);
+        CAPTURE(length_in);
+        REQUIRE(change.plays_upright_rad.value() / radians_per_degree > 0.75);
+        REQUIRE(change.plays_upright_rad.value() / radians_per_degree < 1.5);
     }
 }
 
