@@ -177,6 +177,12 @@ const std::array constants{
     Constant{"most_more_shots", 300.0, count, 1.0, 100000.0, IN(engine, most_more_shots),
              "further shots of one club that are looked at, at most, to settle a change of the bag",
              assumption},
+    Constant{"equal_within", 0.10, strokes, 0.0, 2.0, IN(engine, equal_within),
+             "two bags are as good as each other when 90 % of what their difference may be lies within this, "
+             "a round",
+             assumption},
+    Constant{"equal_within_tee", 0.02, strokes, 0.0, 1.0, IN(engine, equal_within_tee),
+             "the same of two clubs from a tee (on other aims: points, or a share of holes)", assumption},
     Constant{"close_margin", 0.10, strokes, 0.0, 10.0, IN(engine, close_margin),
              "verdicts by less than this (on other aims: points, or a share of holes) and toss-ups come with "
              "their break-evens",
@@ -188,6 +194,28 @@ const std::array constants{
              "driver chart: radius of the round green", assumption},
     Constant{"chart_trouble_from_edge", 15.0, yd, 0.0, 60.0, IN(engine, chart_hole.trouble_from_edge_m),
              "driver chart: from the edge of the fairway to the trouble", assumption},
+
+    Constant{"straight_narrow", 24.0, yd, 8.0, 100.0, IN(engine, straight_holes.narrow_m),
+             "bags weighed without a course: landing width of one half of the straight holes", assumption},
+    Constant{"straight_wide", 36.0, yd, 8.0, 100.0, IN(engine, straight_holes.wide_m),
+             "bags weighed without a course: landing width of the other half", assumption},
+    Constant{"straight_par4_shortest", 320.0, yd, 200.0, 700.0, IN(engine, straight_holes.shortest_par4_m),
+             "bags weighed without a course: the shortest of five lengths of par 4", assumption},
+    Constant{"straight_par4_longest", 440.0, yd, 200.0, 700.0, IN(engine, straight_holes.longest_par4_m),
+             "bags weighed without a course: the longest of five lengths of par 4", assumption},
+    Constant{"straight_par5_shortest", 490.0, yd, 200.0, 700.0, IN(engine, straight_holes.shortest_par5_m),
+             "bags weighed without a course: the shorter of two lengths of par 5", assumption},
+    Constant{"straight_par5_longest", 540.0, yd, 200.0, 700.0, IN(engine, straight_holes.longest_par5_m),
+             "bags weighed without a course: the longer of two lengths of par 5", assumption},
+    Constant{"straight_with_trees", 4.0, count, 0.0, 14.0, IN(engine, straight_holes.with_trees),
+             "bags weighed without a course: holes of 14 with woods on both sides", assumption},
+    Constant{"straight_with_water", 2.0, count, 0.0, 14.0, IN(engine, straight_holes.with_water),
+             "bags weighed without a course: holes with a penalty area on one side, in turn left and right",
+             assumption},
+    Constant{"straight_with_out_of_bounds", 2.0, count, 0.0, 14.0,
+             IN(engine, straight_holes.with_out_of_bounds),
+             "bags weighed without a course: holes with out of bounds on one side, in turn left and right",
+             assumption},
 };
 #undef IN
 
