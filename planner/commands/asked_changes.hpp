@@ -10,13 +10,13 @@
 namespace landwidth {
 
 struct AskedChanges {
-    std::vector<std::string> added;  // names of clubs; each is a change of its own
-    std::vector<std::string>
-        dropped;  // left at home in every change with an added club, or a change of their own
+    std::vector<std::string> added = {};  // names of clubs; each is a change of its own
+    std::vector<std::string> dropped =
+        {};  // left at home in every change with an added club, or a change of their own
     // "driver=driver, 44.5 in"; each is a change of its own. Where the old club is not in the bag, the change
     // starts from a bag in which it has the place of the club it is a build of (of the driver, for a
     // driver), or a place besides.
-    std::vector<std::string> replaced;
+    std::vector<std::string> replaced = {};
     // "driver, 44 in: spread -10 %"; each makes a club "driver, 44 in (supposed)", which `added` and
     // `replaced` may name; where they do not, it is weighed in place of the club it is made of.
     std::vector<std::string> supposed = {};

@@ -1,6 +1,7 @@
 #include "planner/commands/typed_supposition.hpp"
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include <algorithm>
 #include <array>
@@ -127,10 +128,9 @@ const KnownQuantity& known(const Typed& typed, std::string_view item, std::strin
     if (name.empty())
         typed.refuse(fmt::format("{}: what changes is missing: write {}", in_quotes(item), example));
     const auto nearest = nearest_word(name, names);
-    typed.refuse(
-        fmt::format("{} is nothing that can be supposed{}; spread, carry spread, side spread, carry, "
-                    "ball speed, side and mishits are",
-                    in_quotes(name), nearest ? fmt::format(", was {} meant?", in_quotes(*nearest)) : ""));
+    typed.refuse(fmt::format("{} is none of what can be supposed: {}{}", in_quotes(name),
+                             fmt::join(names, ", "),
+                             nearest ? fmt::format("; was {} meant?", in_quotes(*nearest)) : ""));
 }
 
 // "+3 mph", the sign being asked for: "carry 230 yd" could be the carry itself.
@@ -172,6 +172,14 @@ void take(const Typed& typed, std::string_view text, Supposition& supposition,
                   supposition);
 }
 
+// "-10,5 %" would be read as two changes.
+void refuse_decimal_comma(const Typed& typed, std::string_view changes) {
+    const auto is_digit = [](char c) { return c >= '0' && c <= '9'; };
+    for (std::size_t i = 1; i + 1 < changes.size(); ++i)
+        if (changes[i] == ',' && is_digit(changes[i - 1]) && is_digit(changes[i + 1]))
+            typed.refuse("a comma stands between changes: write a decimal point, such as -10.5 %");
+}
+
 }  // namespace
 
 TypedSupposition typed_supposition(std::string_view option, std::string_view text) {
@@ -183,6 +191,7 @@ TypedSupposition typed_supposition(std::string_view option, std::string_view tex
     if (result.club.empty()) typed.refuse(fmt::format("the club is missing: write {}", example));
     std::vector<std::string_view> taken;
     std::string_view rest = text.substr(colon + 1);
+    refuse_decimal_comma(typed, rest);
     while (true) {
         const std::size_t comma = rest.find(',');
         take(typed, rest.substr(0, comma), result.supposition, taken);

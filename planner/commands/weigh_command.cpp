@@ -6,7 +6,6 @@
 #include <ostream>
 
 #include "geometry/error.hpp"
-#include "golfer-profiles/profile_file.hpp"
 #include "planner/commands/plannable_course.hpp"
 #include "planner/reports/weigh_setting_words.hpp"
 
@@ -89,6 +88,16 @@ WeighCommand::Ground WeighCommand::straight_ground(const WeighRequest& request) 
     return {{straight_course(straight, request.assumptions)}, straight, {}};
 }
 
+ProfileReading WeighCommand::profile() const {
+    try {
+        return read_profile(files_.back());
+    } catch (const InputError& error) {
+        if (files_.size() > 1) throw;
+        throw UsageError(
+            fmt::format("{}; one file alone is the golfer's profile: name it behind a map", error.what()));
+    }
+}
+
 int WeighCommand::run(std::ostream& out, std::ostream& err) {
     output_.check();
     WeighRequest request;
@@ -96,7 +105,7 @@ int WeighCommand::run(std::ostream& out, std::ostream& err) {
         override_assumption(request.assumptions, text);
     request.local_rule_e5 = !local_rule_.empty();
     request.conditions = day_.conditions();
-    const ProfileReading profile = read_profile(files_.back());
+    const ProfileReading profile = this->profile();
     ChangesToWeigh asked =
         changes_to_weigh(profile.golfer, {added_, dropped_, replaced_, supposed_, together_});
     request.changes = asked.changes;

@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "golfer-profiles/profile_file.hpp"
 #include "planner/commands/asked_changes.hpp"
 #include "planner/commands/command.hpp"
 #include "planner/commands/course_options.hpp"
@@ -25,6 +26,7 @@ class WeighCommand : public Command {
         std::optional<StraightHoles> straight;  // where no course was given
         std::vector<std::string> warnings;
     };
+    ProfileReading profile() const;
     Ground ground(const WeighRequest& request) const;
     Ground straight_ground(const WeighRequest& request) const;
     void write(const WeighView& view, Weighing& weighing, std::ostream& out) const;

@@ -245,7 +245,7 @@ class Picture {
     }
     std::string size_words(const PicturedPattern& pattern) const {
         const auto [least, most] = std::ranges::minmax(rim(pattern, outer_share), {}, &ShotOffset::side_m);
-        return fmt::format("{} carry, {:.0f} {} wide",
+        return fmt::format("{}{} carry, {:.0f} {} wide", pattern.supposed ? "supposed: " : "",
                            length_text(pattern.club->pattern->usual.centre.carry_m, units_),
                            most.side_m - least.side_m, display_unit(units_));
     }
@@ -286,9 +286,10 @@ class Picture {
             std::size_t mishits = 0;
             for (std::size_t shot = 0; shot < count; ++shot)
                 mishits += is_mishit(patterns_[i], shot) ? 1 : 0;
-            std::string words = count == 0   ? "no recorded shots at hand"
-                                : count == 1 ? "1 shot"
-                                             : fmt::format("{} shots", count);
+            std::string words = patterns_[i].supposed ? "supposed, not hit"
+                                : count == 0          ? "no recorded shots at hand"
+                                : count == 1          ? "1 shot"
+                                                      : fmt::format("{} shots", count);
             if (mishits > 0)
                 words += fmt::format(", {} taken for {}", mishits, mishits == 1 ? "a mishit" : "mishits");
             html += fmt::format("<li>{}<span>{}: {}</span></li>\n", pattern_swatch(i),

@@ -59,7 +59,7 @@ std::string course_name(const Course& course) {
 
 // Kept on one line, so cut short.
 std::string club_cell(const WeighView& view, std::size_t club) {
-    return isolated(name_text(view.golfer.clubs.at(club).name, 18));
+    return isolated(name_text(view.golfer.clubs.at(club).name, 26));
 }
 
 std::string hole_word(std::size_t count) {
@@ -125,7 +125,8 @@ std::string pictures(const WeighView& view) {
     std::vector<PicturedPattern> coming;
     std::vector<PicturedPattern> others;
     for (const ComparedClub& club : view.weighing.compared)
-        (club.comes_in ? coming : others).push_back({&view.golfer.clubs.at(club.club), club.mishit_chance});
+        (club.comes_in ? coming : others)
+            .push_back({&view.golfer.clubs.at(club.club), club.mishit_chance, is_supposed(view, club.club)});
     const std::size_t new_in_one = most_pictured - std::min(others.size(), most_pictured / 2);
     std::string html;
     std::size_t shown = 0;
@@ -142,11 +143,14 @@ std::string pictures(const WeighView& view) {
 
 std::string patterns(const WeighView& view) {
     std::vector<const Club*> clubs;
-    for (const ComparedClub& club : view.weighing.compared)
+    std::vector<const Club*> supposed;
+    for (const ComparedClub& club : view.weighing.compared) {
         clubs.push_back(&view.golfer.clubs.at(club.club));
+        if (is_supposed(view, club.club)) supposed.push_back(clubs.back());
+    }
     if (clubs.empty()) return {};
     return "<section class=\"part\">\n<h2>The shot patterns</h2>\n" + pictures(view) +
-           pattern_table(clubs, view.units) + "</section>\n";
+           pattern_table(clubs, view.units, supposed) + "</section>\n";
 }
 
 class ChangeSection {
@@ -210,7 +214,8 @@ class ChangeSection {
                                        why.empty() ? "the same tee shot; other shots change" : sentence(why)};
         if (several_) cells.insert(cells.begin() + 1, isolated(name_text(course_name(course), 40)));
         if (const auto& straight = view_.weighing.straight) {
-            cells.insert(cells.begin() + straight_columns, trouble_words(straight->holes.at(h).trouble));
+            cells.insert(cells.begin() + straight_columns,
+                         isolated(trouble_words(straight->holes.at(h).trouble)));
             cells.insert(cells.begin() + straight_columns,
                          length_number(straight->holes[h].width_m, view_.units));
         }

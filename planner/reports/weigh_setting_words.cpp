@@ -125,6 +125,11 @@ std::string before_word(const WeighedChange& change) {
     return has_baseline(change) ? "before" : "today";
 }
 
+bool is_supposed(const WeighView& view, std::size_t club) {
+    return std::ranges::find(view.weighing.supposed, club, &SupposedClub::club) !=
+           view.weighing.supposed.end();
+}
+
 std::vector<SupposedClub> supposed_in(const WeighView& view, const WeighedChange& change) {
     std::vector<SupposedClub> supposed = view.weighing.supposed;
     std::erase_if(supposed, [&](const SupposedClub& club) {

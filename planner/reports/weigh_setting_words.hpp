@@ -27,6 +27,8 @@ std::string baseline_words(const WeighView& view, const WeighedChange& change);
 // The bag a change starts from, for the head of a column: "today", "before".
 std::string before_word(const WeighedChange& change);
 
+// Whether a club of the profile is supposed.
+bool is_supposed(const WeighView& view, std::size_t club);
 // The supposed clubs of a change.
 std::vector<SupposedClub> supposed_in(const WeighView& view, const WeighedChange& change);
 // One sentence for each of them.

@@ -201,6 +201,8 @@ std::string sureness_words(const WeighedChange& change) {
 }
 
 std::string next_step_words(const WeighView& view, const WeighedChange& change) {
+    const bool supposes =
+        std::ranges::any_of(change.change.in, [&](std::size_t club) { return is_supposed(view, club); });
     const std::string why = capitalised(std::string(undecided_words(change.verdict == BagVerdict::alike)));
     switch (change.verdict) {
         case BagVerdict::alike:
@@ -209,8 +211,11 @@ std::string next_step_words(const WeighView& view, const WeighedChange& change) 
                 "will not tell them apart.",
                 why, view.weighing.assumptions.engine.equal_within);
         case BagVerdict::saves:
-            return "Worth a trial on the course; the numbers are for it.";
+            return supposes
+                       ? "Worth finding out whether it comes true: record shots with it, and weigh those."
+                       : "Worth a trial on the course; the numbers are for it.";
         case BagVerdict::costs:
+            if (supposes) return "Not worth it, even if it comes true.";
             return fmt::format("Leave the {} as it is; the numbers are against it.",
                                has_baseline(change) ? "club" : "bag");
         case BagVerdict::not_known:

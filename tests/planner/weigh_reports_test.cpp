@@ -218,6 +218,13 @@ TEST_CASE("builds compared say from which bag, what is supposed, and what nobody
     CHECK(baseline_warnings(made.view()) == std::vector<std::string>{bare});
     CHECK(baseline_warnings(fixture::two_changes().view()).empty());
     CHECK(holds(html, "Club before"));
+    CHECK(holds(html, "none: supposed, not hit"));
+    CHECK(holds(html, "supposed: 219"));
+    WeighedChange saves = made.weighing.changes.front();
+    saves.verdict = BagVerdict::saves;
+    CHECK(holds(next_step_words(made.view(), saves), "whether it comes true"));
+    saves.verdict = BagVerdict::costs;
+    CHECK(holds(next_step_words(made.view(), saves), "even if it comes true"));
     CHECK_FALSE(holds(html, "Club today"));
 
     const auto json = nlohmann::json::parse(weigh_json(made.view()));
@@ -248,7 +255,7 @@ TEST_CASE("without a course the reports say so and show no map", "[weigh]") {
     CHECK(holds(words, "What changes to the bag are worth to A. Golfer: 2 straight holes"));
     CHECK(holds(words, told));
     CHECK(holds(html, sentence(told)));
-    CHECK(holds(html, "<td>woods</td>"));
+    CHECK(holds(html, "<td><bdi>woods</bdi></td>"));
     for (const std::string& form : {words, html}) {
         CHECK_FALSE(holds(form, "Map:"));
         CHECK_FALSE(holds(form, "Example Holm"));

@@ -172,15 +172,15 @@ class Scales {
         const SharedBag after = played_with(with_change(golfer_, result.change));
         sum_up(with_ground_shots(*before, result.change.out), with_ground_shots(*after, result.change.in),
                result);
-        result.baseline_without_shots = without_shots(before->results, result.change);
+        result.baseline_without_shots = without_shots(result);
         return result;
     }
 
-    std::vector<std::size_t> without_shots(const std::vector<BagOnHole>& before,
-                                           const BagChange& change) const {
-        std::set<std::size_t> clubs(change.out.begin(), change.out.end());
-        for (const BagOnHole& hole : before)
-            clubs.insert(hole.club);
+    std::vector<std::size_t> without_shots(const WeighedChange& change) const {
+        std::set<std::size_t> clubs(change.change.out.begin(), change.change.out.end());
+        for (const CourseGain& course : change.courses)
+            for (const HoleGain& hole : course.holes)
+                if (hole.before.club != hole.after.club) clubs.insert(hole.before.club);
         std::erase_if(clubs, [&](std::size_t club) {
             const std::optional<ShotPattern>& pattern = golfer_.clubs[club].pattern;
             return !pattern || pattern->shots > 0;

@@ -63,7 +63,7 @@ struct WeighedChange {
     double baseline_strokes = 0.0;       // a round with the baseline, mean of the courses
     BagVerdict verdict = BagVerdict::not_known;
     // Clubs of the baseline that the comparison stands on and nobody has recorded a shot with: those that go
-    // out or stand on a tee. The golfer's own bag is then not what the change is compared with.
+    // out or give way on a tee. The golfer's own bag is then not what the change is compared with.
     std::vector<std::size_t> baseline_without_shots = {};
 };
 

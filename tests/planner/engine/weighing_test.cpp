@@ -180,6 +180,9 @@ TEST_CASE("what is supposed is weighed with the draws of the club it is made of"
     const std::size_t narrower = golfer.clubs.size() - 1;
     const Supposition narrow{.carry_spread = 0.7, .side_spread = 0.7};
     golfer.clubs[narrower] = supposed_club(golfer.clubs[0], narrow, "narrower");
+    // With the driver on the tee whatever happens: another tee club's draws do not cancel.
+    for (const char* name : {"3-wood", "hybrid"})
+        golfer.clubs[number_of(golfer, name)].in_bag = false;
     WeighRequest request;
     request.changes = {{"same", {same}, {0}}, {"narrower", {narrower}, {0}}};
     request.supposed = {{same, 0, {}, "nothing"}, {narrower, 0, narrow, "spread -30 %"}};
@@ -191,6 +194,7 @@ TEST_CASE("what is supposed is weighed with the draws of the club it is made of"
     CHECK(of_same.verdict == BagVerdict::alike);
     CHECK_FALSE(of_same.more);
     const WeighedChange& of_narrower = result.changes[1];
+    REQUIRE(of_narrower.courses[0].holes[0].before.club == 0);
     CHECK(of_narrower.gain > 0.02);
     CHECK(of_narrower.drawn_mean > 0.02);
     CHECK(of_narrower.chance > 0.95);
