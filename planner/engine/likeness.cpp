@@ -32,7 +32,7 @@ double share_better(const std::vector<double>& draws) {
     if (draws.empty()) return 0.5;
     double better = 0.0;
     for (const double draw : draws)
-        better += draw > 0.0 ? 1.0 : draw == 0.0 ? 0.5 : 0.0;
+        better += draw >= least_difference ? 1.0 : draw > -least_difference ? 0.5 : 0.0;
     return better / static_cast<double>(draws.size());
 }
 

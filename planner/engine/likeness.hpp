@@ -21,7 +21,11 @@ Interval middle_of(std::vector<double> draws);
 // Of the difference of two choices: nobody would notice it, wherever in the interval it is.
 bool is_alike(const Interval& difference, double equal_within);
 
-// The share of the draws above 0; an exact tie counts as half, since it speaks for neither. 0.5 for none.
+// A smaller difference, of strokes, is a tie: two decimals show it as nothing, and where a field is solved
+// anew (to field_residual) or an aim falls on the next ray the search itself differs by 0.002 on a hole.
+inline constexpr double least_difference = 0.005;
+
+// The share of the draws above 0. A tie counts as half, since it speaks for neither; 0.5 for no draws.
 double share_better(const std::vector<double>& draws);
 
 }  // namespace landwidth

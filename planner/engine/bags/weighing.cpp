@@ -114,12 +114,13 @@ class Scales {
     void play_hole_with(const Exchange& change, std::size_t i, BagOnCourses& bag) const {
         HoleStudy& today = *today_->studies[i];
         const HoleStudy::Options& options = today_->options[i];
+        const std::size_t usual = today_->results[i].club;
         bag.studies[i] = std::make_unique<HoleStudy>(today, bag.golfer, bag.game, shots_);
         HoleStudy& study = *bag.studies[i];
         const std::vector<HoleStudy::Asked> asked = clubs_to_try(options, change.in, today.coarse_rays());
         if (!study.personal()->is_as_base()) {
             bag.options[i] = study.options_of(asked);
-            bag.results[i] = bag_on_hole(study, bag.options[i]);
+            bag.results[i] = bag_on_hole(study, bag.options[i], usual);
             return;
         }
         // Behind the tee shot nothing changed: only the newcomers are looked at.
@@ -128,8 +129,8 @@ class Scales {
         if (study.is_contender(newcomers)) add_options(bag.options[i], study.options_of(newcomers));
         if (bag.options[i].contenders.empty()) bag.options[i] = study.options();
         study.fan().settle(bag.options[i].search.replay_cost);
-        const bool as_today = best_club(bag.options[i]) == today_->results[i].club;
-        bag.results[i] = as_today ? today_->results[i] : bag_on_hole(study, bag.options[i]);
+        const bool as_today = best_club(bag.options[i], usual) == usual;
+        bag.results[i] = as_today ? today_->results[i] : bag_on_hole(study, bag.options[i], usual);
     }
 
     // The shots after the tee shots of a bag.

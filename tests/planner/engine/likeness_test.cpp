@@ -34,4 +34,7 @@ TEST_CASE("a tie speaks for neither", "[likeness]") {
     CHECK(share_better({1.0, 0.0}) == 0.75);
     CHECK(share_better({-1.0, -2.0}) == 0.0);
     CHECK(share_better({}) == 0.5);
+    // Below what the search resolves.
+    CHECK(share_better({0.004, 0.004, -0.004}) == 0.5);
+    CHECK(share_better({0.006, -0.004}) == 0.75);
 }
