@@ -36,6 +36,9 @@ constexpr double top_px = 16.0;
 constexpr double labels_px = 212.0;
 constexpr double label_gap_px = 42.0;
 constexpr std::size_t longest_label = 18;
+// Where a pattern is supposed, which its label says: longer names and more to say below them.
+constexpr double wide_labels_px = 280.0;
+constexpr std::size_t longest_wide_label = 26;
 
 // What is drawn, in display units: carry up, side to the right.
 struct Frame {
@@ -63,7 +66,7 @@ class Picture {
     }
 
     std::string html() const {
-        const double width = carry_axis_px + plot_width() + labels_px;
+        const double width = carry_axis_px + plot_width() + (any_supposed() ? wide_labels_px : labels_px);
         const double height = top_px + plot_height() + side_axis_px;
         std::string svg = fmt::format(
             "<svg class=\"patterns\" viewBox=\"0 0 {} {}\" role=\"img\" aria-label=\"Shot patterns seen from "
@@ -236,9 +239,9 @@ class Picture {
                 fmt::format("tie p{}", label.pattern),
                 path_data({label.tied_to, {edge + 4.0, y - 8.0}, {edge + 10.0, y - 8.0}}, false));
             svg += pattern_mark(label.pattern, {edge + 17.0, y - 8.0}, false);
-            svg +=
-                text_element(fmt::format("club p{}", label.pattern), {{edge + 26.0, y - 8.0}, Anchor::start},
-                             name_text(pattern.club->name, longest_label));
+            svg += text_element(
+                fmt::format("club p{}", label.pattern), {{edge + 26.0, y - 8.0}, Anchor::start},
+                name_text(pattern.club->name, any_supposed() ? longest_wide_label : longest_label));
             svg += text_element("size", {{edge + 26.0, y + 8.0}, Anchor::start}, size_words(pattern));
         }
         return svg;
@@ -276,6 +279,7 @@ class Picture {
                                 beyond_ == 1 ? "it is" : "they are");
         return html + "</figcaption>\n";
     }
+    bool any_supposed() const { return std::ranges::any_of(patterns_, &PicturedPattern::supposed); }
     bool any_shots() const {
         return std::ranges::any_of(patterns_, [](const PicturedPattern& p) { return !shots_of(p).empty(); });
     }
