@@ -49,17 +49,10 @@ std::vector<double> stations_m(const Axis& axis, const std::string& text, Displa
     return stations;
 }
 
-std::vector<std::string> trouble_names() {
-    std::vector<std::string> names;
-    for (const ChartTrouble trouble : all_chart_troubles)
-        names.emplace_back(chart_trouble_name(trouble));
-    return names;
-}
-
 }  // namespace
 
 void ChartCommand::setup(CLI::App& app) {
-    const std::vector<std::string> troubles = trouble_names();
+    const std::vector<std::string> troubles = chart_trouble_names();
     trouble_ = troubles.front();
     app.add_option("PROFILE", profile_, "the golfer: a profile file (landwidth profile new makes one)")
         ->required();
@@ -87,7 +80,7 @@ void ChartCommand::setup(CLI::App& app) {
 ChartRequest ChartCommand::request() const {
     const bool metres = output_.units() == DisplayUnits::metres;
     ChartRequest request;
-    request.trouble = *std::ranges::find(all_chart_troubles, trouble_, chart_trouble_name);
+    request.trouble = *chart_trouble_named(trouble_);
     request.widths_m = stations_m(widths,
                                   !widths_.empty() ? widths_
                                   : metres         ? "16-56"

@@ -71,6 +71,14 @@ void CourseOptions::setup_choice(CLI::App& app) {
         ->type_name("FILE");
 }
 
+std::string_view CourseOptions::given() const {
+    return !names_.empty()    ? "--course"
+           : !tee_.empty()    ? "--tee"
+           : !holes_.empty()  ? "--holes"
+           : !ground_.empty() ? "--ground"
+                              : "";
+}
+
 Course CourseOptions::read(const std::filesystem::path& file, const MapAssumptions& assumptions) const {
     const std::vector<std::string> refs = hole_refs(holes_);
     Course course = assemble_course(read_map(file), {names_, tee_, refs}, assumptions);

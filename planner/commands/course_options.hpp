@@ -5,6 +5,7 @@
 #include <CLI/App.hpp>
 #include <filesystem>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "courses/course.hpp"
@@ -17,6 +18,8 @@ class CourseOptions {
     void setup(CLI::App& app);
     // The same without the file, for a command that takes several.
     void setup_choice(CLI::App& app);
+    // The first of the options of setup_choice that was given, as typed ("--holes"); empty for none.
+    std::string_view given() const;
     // Reads the map, puts the course together and lays the heights of the ground, if any, under it. Holes
     // that cannot be planned are left out; see Course::findings.
     Course read(const MapAssumptions& assumptions) const { return read(file_, assumptions); }

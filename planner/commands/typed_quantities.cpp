@@ -10,6 +10,7 @@
 #include "geometry/error.hpp"
 #include "golfer-profiles/json_text.hpp"
 #include "golfer-profiles/logs/log_units.hpp"
+#include "planner/commands/typed_text.hpp"
 #include "planner/reports/wind_words.hpp"
 
 namespace landwidth {
@@ -28,45 +29,8 @@ constexpr double pa_per_hpa = 100.0;
 // Conventional inch of mercury at 0 C.
 constexpr double pa_per_inhg = 3386.389;
 
-struct Typed {
-    std::string_view option;
-    std::string_view text;
-
-    [[noreturn]] void refuse(std::string_view problem) const {
-        throw UsageError(fmt::format("{} {}: {}", option, in_quotes(text), problem));
-    }
-};
-
-struct Quantity {
-    double number;
-    std::string unit;  // small letters; may be empty
-};
-
-// Of `part` of what was typed.
-Quantity quantity_of(const Typed& typed, std::string_view part, std::string_view example) {
-    const std::string_view text = trimmed(part);
-    double number = 0.0;
-    const auto [stopped, error] = std::from_chars(text.data(), text.data() + text.size(), number);
-    if (error != std::errc() || !std::isfinite(number))
-        typed.refuse(fmt::format("a number with its unit is expected: write {}", example));
-    const auto used = static_cast<std::size_t>(stopped - text.data());
-    std::string unit = in_small_letters(trimmed(text.substr(used)));
-    if (unit.empty()) typed.refuse(fmt::format("the unit is missing: write {}", example));
-    return {number, std::move(unit)};
-}
-
-// In SI by the units that logs know too.
-double si_of(const Typed& typed, const Quantity& quantity, Measure measure, std::string_view example) {
-    const std::optional<LogUnit> unit = unit_written(quantity.unit);
-    if (!unit || unit->measure != measure) {
-        typed.refuse(fmt::format("{} is no unit of {} here: write {}", in_quotes(quantity.unit),
-                                 measure_words(measure), example));
-    }
-    return quantity.number * unit->si;
-}
-
 double wind_speed_mps(const Typed& typed, std::string_view speed, std::string_view example) {
-    const Quantity quantity = quantity_of(typed, speed, example);
+    const TypedQuantity quantity = quantity_of(typed, speed, example);
     const double mps = si_of(typed, quantity, Measure::speed, example);
     if (mps < 0.0) typed.refuse(fmt::format("a speed is not below 0: write {}", example));
     const double mph = mps / metres_per_second_per_mph;
@@ -105,7 +69,7 @@ Bearing wind_bearing(const Typed& typed, std::string_view word) {
     return Bearing::from_degrees(degrees);
 }
 
-void check_temperature(const Typed& typed, const Quantity& quantity, double celsius) {
+void check_temperature(const Typed& typed, const TypedQuantity& quantity, double celsius) {
     if (celsius >= coldest_c && celsius <= hottest_c) return;
     const bool in_fahrenheit = quantity.unit.ends_with('f');
     // What the number would be had the other unit been meant.
@@ -148,7 +112,7 @@ Wind typed_wind(std::string_view option, std::string_view text) {
 double typed_temperature_k(std::string_view option, std::string_view text) {
     constexpr std::string_view example = "8C or 46F";
     const Typed typed{option, text};
-    Quantity quantity = quantity_of(typed, text, example);
+    TypedQuantity quantity = quantity_of(typed, text, example);
     std::string& unit = quantity.unit;
     if (unit.starts_with("°")) unit.erase(0, std::string_view("°").size());
     if (unit != "c" && unit != "f")
@@ -161,7 +125,7 @@ double typed_temperature_k(std::string_view option, std::string_view text) {
 double typed_altitude_m(std::string_view option, std::string_view text) {
     constexpr std::string_view example = "5280ft or 1600m";
     const Typed typed{option, text};
-    const Quantity quantity = quantity_of(typed, text, example);
+    const TypedQuantity quantity = quantity_of(typed, text, example);
     const double altitude_m = si_of(typed, quantity, Measure::length, example);
     if (altitude_m >= lowest_place_m && altitude_m <= highest_place_m) return altitude_m;
     const double in_feet_m = quantity.number * metres_per_foot;
@@ -174,7 +138,7 @@ double typed_altitude_m(std::string_view option, std::string_view text) {
 double typed_pressure_pa(std::string_view option, std::string_view text) {
     constexpr std::string_view example = "1002hPa, 1002mbar or 29.6inHg";
     const Typed typed{option, text};
-    const Quantity quantity = quantity_of(typed, text, example);
+    const TypedQuantity quantity = quantity_of(typed, text, example);
     const bool inches = quantity.unit == "inhg";
     if (!inches && quantity.unit != "hpa" && quantity.unit != "mbar")
         typed.refuse(
@@ -191,7 +155,7 @@ double typed_pressure_pa(std::string_view option, std::string_view text) {
 double typed_humidity(std::string_view option, std::string_view text) {
     constexpr std::string_view example = "60%";
     const Typed typed{option, text};
-    const Quantity quantity = quantity_of(typed, text, example);
+    const TypedQuantity quantity = quantity_of(typed, text, example);
     if (quantity.unit != "%") typed.refuse(fmt::format("per cent are expected: write {}", example));
     if (!(quantity.number >= 0.0 && quantity.number <= 100.0)) typed.refuse("from 0% to 100% is expected");
     return quantity.number / 100.0;

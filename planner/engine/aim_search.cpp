@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <tuple>
+#include <utility>
 
 namespace landwidth {
 
@@ -173,12 +175,21 @@ Outcome drawn_outcome(TeeFan& fan, const FanShots& drawn, int ray, int coarse_ra
     return best;
 }
 
-double confidence_in(TeeFan& fan, std::span<const Contender> contenders, std::span<const AimedClub> aimed,
-                     std::size_t best, double replay_cost, int coarse_rays) {
+Confidence confidence_in(TeeFan& fan, std::span<const Contender> contenders, std::span<const AimedClub> aimed,
+                         std::size_t best, double replay_cost, int coarse_rays) {
     const std::size_t draws = contenders[best].shots->draws.size();
-    if (draws == 0) return 1.0;
-    const double limit = aimed[best].outcome.total(replay_cost) + out_of_contention;
+    const double best_cost = aimed[best].outcome.total(replay_cost);
+    std::size_t next = best;
+    double next_cost = std::numeric_limits<double>::infinity();
+    for (std::size_t i = 0; i < aimed.size(); ++i) {
+        const double cost = aimed[i].outcome.total(replay_cost);
+        if (i != best && cost < next_cost) std::tie(next, next_cost) = std::pair(i, cost);
+    }
+    const double margin = next == best ? 0.0 : next_cost - best_cost;
+    if (draws == 0) return {1.0, {margin, margin}};
+    const double limit = best_cost + out_of_contention;
     std::size_t held = 0;
+    std::vector<double> margins;
     for (std::size_t draw = 0; draw < draws; ++draw) {
         std::vector<double> costs(contenders.size(), std::numeric_limits<double>::infinity());
         for (std::size_t i = 0; i < contenders.size(); ++i) {
@@ -188,8 +199,10 @@ double confidence_in(TeeFan& fan, std::span<const Contender> contenders, std::sp
                     .total(replay_cost);
         }
         if (std::ranges::min_element(costs) - costs.begin() == static_cast<std::ptrdiff_t>(best)) ++held;
+        if (next != best && next_cost <= limit) margins.push_back(costs[next] - costs[best]);
     }
-    return static_cast<double>(held) / static_cast<double>(draws);
+    return {static_cast<double>(held) / static_cast<double>(draws),
+            margins.empty() ? Interval{margin, margin} : middle_of(std::move(margins))};
 }
 
 }  // namespace landwidth

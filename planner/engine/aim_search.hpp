@@ -12,6 +12,7 @@
 #include <vector>
 
 #include "planner/engine/bag_shots.hpp"
+#include "planner/engine/likeness.hpp"
 #include "planner/engine/tee_fan.hpp"
 
 namespace landwidth {
@@ -58,10 +59,16 @@ double tee_cost(std::span<const AimedClub> clubs, ReplayCost replay_cost);
 // A drawn pattern (or the pattern itself with as few shots) at the best of the aims around a ray.
 Outcome drawn_outcome(TeeFan& fan, const FanShots& drawn, int ray, int coarse_rays, double replay_cost);
 
-// The share of the pattern draws in which clubs[best] is still the cheapest when every club may shift its aim
-// a little to its drawn pattern. `aimed` and `contenders` run in parallel; 1 for a single club; without draws
-// 1 too.
-double confidence_in(TeeFan& fan, std::span<const Contender> contenders, std::span<const AimedClub> aimed,
-                     std::size_t best, double replay_cost, int coarse_rays);
+// How sure it is that one club is the best.
+struct Confidence {
+    double share;     // of the pattern draws in which it still is
+    Interval margin;  // what the next club costs more: the middle of the draws
+};
+
+// Of clubs[best], the cheapest, when every club may shift its aim a little to its drawn pattern. `aimed` and
+// `contenders` run in parallel. Without draws, or for a single club, a share of 1 and the margin as it
+// stands.
+Confidence confidence_in(TeeFan& fan, std::span<const Contender> contenders, std::span<const AimedClub> aimed,
+                         std::size_t best, double replay_cost, int coarse_rays);
 
 }  // namespace landwidth

@@ -63,7 +63,8 @@ ChartCell weighed(HoleStudy& study, const Golfer& golfer, double toss_up_below) 
     const std::array contenders{options.contenders[*driver], options.contenders[*control]};
     const std::array aimed{search.clubs[*driver], search.clubs[*control]};
     cell.confidence = confidence_in(study.fan(), contenders, aimed, cell.driver_saves >= 0.0 ? 0 : 1,
-                                    search.replay_cost, study.coarse_rays());
+                                    search.replay_cost, study.coarse_rays())
+                          .share;
     const double noise = 2.0 * std::hypot(cell.driver.standard_error, cell.control.standard_error);
     cell.toss_up = std::abs(cell.driver_saves) < noise || cell.confidence < toss_up_below;
     return cell;

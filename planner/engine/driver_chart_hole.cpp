@@ -61,6 +61,19 @@ std::string_view chart_trouble_name(ChartTrouble trouble) {
     return "rough";
 }
 
+std::vector<std::string> chart_trouble_names() {
+    std::vector<std::string> names;
+    for (const ChartTrouble trouble : all_chart_troubles)
+        names.emplace_back(chart_trouble_name(trouble));
+    return names;
+}
+
+std::optional<ChartTrouble> chart_trouble_named(std::string_view name) {
+    const auto* const found = std::ranges::find(all_chart_troubles, name, chart_trouble_name);
+    if (found == all_chart_troubles.end()) return std::nullopt;
+    return *found;
+}
+
 Hole chart_hole(double width_m, double length_m, ChartTrouble trouble, const Assumptions& assumptions) {
     const ChartHole& shape = assumptions.engine.chart_hole;
     const Point tee{0.0, 0.0};

@@ -3,7 +3,10 @@
 #pragma once
 
 #include <array>
+#include <optional>
+#include <string>
 #include <string_view>
+#include <vector>
 
 #include "courses/course.hpp"
 #include "planner/engine/assumptions.hpp"
@@ -20,6 +23,9 @@ inline constexpr std::array all_chart_troubles{ChartTrouble::rough,      ChartTr
 
 // "rough", "trees", "water-left", ...: as typed and as files have it.
 std::string_view chart_trouble_name(ChartTrouble trouble);
+// All of them, in the order above.
+std::vector<std::string> chart_trouble_names();
+std::optional<ChartTrouble> chart_trouble_named(std::string_view name);
 
 // Played due north from (0, 0), metres; width_m > 0, length_m at least 100 m. Par is by length, at least 4.
 Hole chart_hole(double width_m, double length_m, ChartTrouble trouble, const Assumptions& assumptions);

@@ -20,6 +20,21 @@ struct GapLimits {
     double slot_edge_share;  // a club fills a slot when it keeps this share of it from either end
 };
 
+// The holes on which bags are weighed when no course is given: see bags/straight_holes.hpp.
+struct StraightHoleMix {
+    double narrow_m;  // the two landing widths
+    double wide_m;
+    double shortest_par4_m;
+    double longest_par4_m;
+    double shortest_par5_m;
+    double longest_par5_m;
+    // How many of the holes have woods on both sides, a penalty area on one, out of bounds on one; the others
+    // have rough only.
+    double with_trees;
+    double with_water;
+    double with_out_of_bounds;
+};
+
 struct EngineAssumptions {
     // Run-out as a share of the club's run on fairway, by the lie the ball lands on.
     double run_share_rough;
@@ -85,10 +100,16 @@ struct EngineAssumptions {
     double weigh_draws;
     double settled_at;
     double most_more_shots;
+    // Two choices are as good as each other when the middle 90 % of what their difference may be lies within
+    // this, either way: of two bags, strokes a round; of two clubs from a tee, in the units of the golfer's
+    // aim.
+    double equal_within;
+    double equal_within_tee;
     // Verdicts by less than this, in the units of the golfer's aim, and toss-ups come with their break-evens.
     double close_margin;
     ChartHole chart_hole;
     GapLimits gaps;
+    StraightHoleMix straight_holes;
 };
 
 }  // namespace landwidth

@@ -71,13 +71,15 @@ HolePlan plan_hole(const Hole& hole, const Golfer& golfer, const GolferGame& gam
     if (best.score.empty()) best.score = study.score(*contenders[order.front()].shots, best.aim);
     Verdict& verdict = plan.verdict;
     verdict.best = 0;
-    verdict.confidence = confidence_in(study.fan(), contenders, search.clubs, order.front(),
-                                       search.replay_cost, study.coarse_rays());
+    const Confidence confidence = confidence_in(study.fan(), contenders, search.clubs, order.front(),
+                                                search.replay_cost, study.coarse_rays());
+    verdict.confidence = confidence.share;
     if (plan.choices.size() > 1) {
         verdict.over = 1;
         verdict.margin = cost(order[1]) - cost(order[0]);
         const double noise = 2.0 * std::hypot(plan.choices[0].standard_error, plan.choices[1].standard_error);
         verdict.toss_up = *verdict.margin < noise || verdict.confidence < assumptions.toss_up_below;
+        verdict.alike = verdict.toss_up && is_alike(confidence.margin, assumptions.equal_within_tee);
     }
     if (is_close(verdict, assumptions)) {
         const auto rival = [&](std::size_t i) {

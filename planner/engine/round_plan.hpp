@@ -87,7 +87,9 @@ struct Verdict {
                                       // absent with a single club
     std::optional<std::size_t> over;  // index in choices of that next club
     double confidence;                // share of posterior draws of the patterns in which `best` stays best
-    bool toss_up;                     // the margin is within the noise
+    bool toss_up;                     // neither is ahead: the margin is within the noise
+    // Of a toss-up: nothing much is lost by either, as opposed to not known yet (likeness.hpp).
+    bool alike = false;
 };
 
 struct HolePlan {

@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include "planner/reports/display_length.hpp"
@@ -58,7 +59,8 @@ std::string cautions_section(const std::vector<std::string>& warnings, std::stri
     return html + "</section>\n";
 }
 
-std::string pattern_table(const std::vector<const Club*>& clubs, DisplayUnits units) {
+std::string pattern_table(const std::vector<const Club*>& clubs, DisplayUnits units,
+                          const std::vector<const Club*>& supposed) {
     HtmlTable table("pattern-list", {{"Club"},
                                      {"Carry", true},
                                      {"Side", true},
@@ -71,12 +73,15 @@ std::string pattern_table(const std::vector<const Club*>& clubs, DisplayUnits un
     for (const Club* club : clubs) {
         if (!club->pattern) continue;
         const ShotPattern& pattern = *club->pattern;
+        const bool is_supposed = std::ranges::find(supposed, club) != supposed.end();
         table.add_row({isolated(name_text(club->name)),
                        fmt::format("{}\u00A0±\u00A0{}", length_number(pattern.usual.centre.carry_m, units),
                                    length_number(pattern.usual.carry_sd_m, units)),
                        side_cell(pattern.usual, units), length_number(pattern.run_m, units),
                        pattern.mishit ? sentence(share_text(pattern.mishit->share)) : "none",
-                       pattern.shots == 0 ? "none: typical, not measured" : std::to_string(pattern.shots)});
+                       is_supposed          ? "none: supposed, not hit"
+                       : pattern.shots == 0 ? "none: typical, not measured"
+                                            : std::to_string(pattern.shots)});
     }
     return table.html();
 }

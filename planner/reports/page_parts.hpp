@@ -25,8 +25,9 @@ std::string details(std::string_view summary, const std::string& inside);
 std::string cautions_section(const std::vector<std::string>& warnings, std::string_view setting);
 
 // Club by club: carry and side with one standard deviation of the usual shot, run, mishits, shots behind it.
-// Clubs without a pattern are left out.
-std::string pattern_table(const std::vector<const Club*>& clubs, DisplayUnits units);
+// Clubs without a pattern are left out; of those that are `supposed`, no shots are behind it.
+std::string pattern_table(const std::vector<const Club*>& clubs, DisplayUnits units,
+                          const std::vector<const Club*>& supposed = {});
 
 // All of the golfer's clubs in a pattern_table, folded away.
 std::string patterns_details(const Golfer& golfer, DisplayUnits units);

@@ -36,6 +36,9 @@ constexpr double top_px = 16.0;
 constexpr double labels_px = 212.0;
 constexpr double label_gap_px = 42.0;
 constexpr std::size_t longest_label = 18;
+// Where a pattern is supposed, which its label says: longer names and more to say below them.
+constexpr double wide_labels_px = 280.0;
+constexpr std::size_t longest_wide_label = 26;
 
 // What is drawn, in display units: carry up, side to the right.
 struct Frame {
@@ -63,7 +66,7 @@ class Picture {
     }
 
     std::string html() const {
-        const double width = carry_axis_px + plot_width() + labels_px;
+        const double width = carry_axis_px + plot_width() + (any_supposed() ? wide_labels_px : labels_px);
         const double height = top_px + plot_height() + side_axis_px;
         std::string svg = fmt::format(
             "<svg class=\"patterns\" viewBox=\"0 0 {} {}\" role=\"img\" aria-label=\"Shot patterns seen from "
@@ -236,16 +239,16 @@ class Picture {
                 fmt::format("tie p{}", label.pattern),
                 path_data({label.tied_to, {edge + 4.0, y - 8.0}, {edge + 10.0, y - 8.0}}, false));
             svg += pattern_mark(label.pattern, {edge + 17.0, y - 8.0}, false);
-            svg +=
-                text_element(fmt::format("club p{}", label.pattern), {{edge + 26.0, y - 8.0}, Anchor::start},
-                             name_text(pattern.club->name, longest_label));
+            svg += text_element(
+                fmt::format("club p{}", label.pattern), {{edge + 26.0, y - 8.0}, Anchor::start},
+                name_text(pattern.club->name, any_supposed() ? longest_wide_label : longest_label));
             svg += text_element("size", {{edge + 26.0, y + 8.0}, Anchor::start}, size_words(pattern));
         }
         return svg;
     }
     std::string size_words(const PicturedPattern& pattern) const {
         const auto [least, most] = std::ranges::minmax(rim(pattern, outer_share), {}, &ShotOffset::side_m);
-        return fmt::format("{} carry, {:.0f} {} wide",
+        return fmt::format("{}{} carry, {:.0f} {} wide", pattern.supposed ? "supposed: " : "",
                            length_text(pattern.club->pattern->usual.centre.carry_m, units_),
                            most.side_m - least.side_m, display_unit(units_));
     }
@@ -276,6 +279,7 @@ class Picture {
                                 beyond_ == 1 ? "it is" : "they are");
         return html + "</figcaption>\n";
     }
+    bool any_supposed() const { return std::ranges::any_of(patterns_, &PicturedPattern::supposed); }
     bool any_shots() const {
         return std::ranges::any_of(patterns_, [](const PicturedPattern& p) { return !shots_of(p).empty(); });
     }
@@ -286,9 +290,10 @@ class Picture {
             std::size_t mishits = 0;
             for (std::size_t shot = 0; shot < count; ++shot)
                 mishits += is_mishit(patterns_[i], shot) ? 1 : 0;
-            std::string words = count == 0   ? "no recorded shots at hand"
-                                : count == 1 ? "1 shot"
-                                             : fmt::format("{} shots", count);
+            std::string words = patterns_[i].supposed ? "supposed, not hit"
+                                : count == 0          ? "no recorded shots at hand"
+                                : count == 1          ? "1 shot"
+                                                      : fmt::format("{} shots", count);
             if (mishits > 0)
                 words += fmt::format(", {} taken for {}", mishits, mishits == 1 ? "a mishit" : "mishits");
             html += fmt::format("<li>{}<span>{}: {}</span></li>\n", pattern_swatch(i),

@@ -18,6 +18,7 @@ namespace landwidth {
 struct PicturedPattern {
     const Club* club;                   // with a pattern
     std::vector<double> mishit_chance;  // of each shot of club->learnt_from, if there are any
+    bool supposed = false;              // nobody has hit it
 };
 
 // A <figure>: the drawing, then what its signs mean and how many shots stand behind each pattern. A shot far

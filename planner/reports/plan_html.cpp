@@ -129,7 +129,8 @@ std::string not_driver_holes(const PlanView& view) {
             fmt::format("<li><a href=\"#hole-{}\">Hole {}</a>: {}. {}{}</li>\n", i + 1,
                         isolated(name_text(view.course.holes[i].ref, 20)),
                         isolated(name_text(view.golfer.clubs.at(best_of(plan).club).name)), sentence(why),
-                        tossed ? " The two are within the noise: <em>a toss-up</em>." : "");
+                        tossed ? fmt::format(" <em>A toss-up</em>, {}.", undecided_words(plan.verdict.alike))
+                               : std::string());
     }
     if (items.empty()) return "<p>No hole of par 4 or longer asks for another club than the driver.</p>\n";
     return "<h2>Not driver holes</h2>\n<ul>\n" + items + "</ul>\n";

@@ -104,6 +104,8 @@ Json json_verdict(const PlanView& view, const Hole& hole, const HolePlan& plan) 
     json["over"] = over;
     json["confidence"] = rounded(plan.verdict.confidence, 4);
     json["toss_up"] = plan.verdict.toss_up;
+    json["toss_up_because"] = nullptr;
+    if (plan.verdict.toss_up) json["toss_up_because"] = plan.verdict.alike ? "alike" : "not-known";
     json["break_evens"] = json_break_evens(plan.break_evens, over);
     return json;
 }

@@ -116,6 +116,23 @@ std::string holes_table(const PlanView& view) {
     return table.text();
 }
 
+// On which holes a toss-up is which.
+std::string toss_up_note(const PlanView& view) {
+    std::string words;
+    for (const bool alike : {true, false}) {
+        std::string holes;
+        for (std::size_t i = 0; i < view.plan.holes.size(); ++i) {
+            const Verdict& verdict = view.plan.holes[i].verdict;
+            if (verdict.toss_up && verdict.alike == alike)
+                holes += (holes.empty() ? "" : ", ") + name_text(view.course.holes.at(i).ref);
+        }
+        if (holes.empty()) continue;
+        words += fmt::format("{}{} on {} ({})", words.empty() ? "" : "; ", undecided_words(alike), holes,
+                             alike ? "either club will do" : "more recorded shots would tell");
+    }
+    return words.empty() ? words : wrapped(fmt::format("Toss-up: {}.", words));
+}
+
 std::string key(const PlanView& view) {
     std::string text =
         "Fairway: balls that end there or on the green. Trouble: bunker, trees, penalty area, out of "
@@ -130,9 +147,7 @@ std::string key(const PlanView& view) {
     }
     text += fmt::format("Strokes: {}.\n", field_words(view.plan.field));
     const auto& plans = view.plan.holes;
-    if (std::any_of(plans.begin(), plans.end(), [](const HolePlan& plan) { return plan.verdict.toss_up; })) {
-        text += "Toss-up: the difference is within the noise; either club will do.\n";
-    }
+    text += toss_up_note(view);
     if (std::any_of(plans.begin(), plans.end(),
                     [](const HolePlan& plan) { return plan.break_evens.has_value(); })) {
         text += wrapped(

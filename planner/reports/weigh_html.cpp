@@ -11,17 +11,22 @@
 #include "planner/reports/page_parts.hpp"
 #include "planner/reports/pattern_picture.hpp"
 #include "planner/reports/weigh_reports.hpp"
+#include "planner/reports/weigh_setting_words.hpp"
 #include "planner/reports/weigh_words.hpp"
 #include "planner/reports/words.hpp"
 
 namespace landwidth {
 namespace {
 
+// Where the landing width and the trouble of straight holes stand in the table of holes: behind the length.
+constexpr std::ptrdiff_t straight_columns = 3;
+
 constexpr std::string_view weigh_style = R"css(
 .question { font-size: 1.1rem; }
 .changes td:nth-child(5) { min-width: 9.8rem; }
 .changes td:nth-child(2) { font-weight: 650; white-space: nowrap; }
 .change { border-top: 2px solid var(--ink); padding-top: .7rem; }
+.supposed { border-left: 4px double var(--ink); padding-left: .6rem; font-style: italic; }
 .todo { border: 2px solid var(--ink); padding: .5rem .8rem; margin: .7rem 0; }
 .todo h3 { margin-bottom: .1rem; }
 .holes bdi { white-space: nowrap; }
@@ -54,7 +59,7 @@ std::string course_name(const Course& course) {
 
 // Kept on one line, so cut short.
 std::string club_cell(const WeighView& view, std::size_t club) {
-    return isolated(name_text(view.golfer.clubs.at(club).name, 18));
+    return isolated(name_text(view.golfer.clubs.at(club).name, 26));
 }
 
 std::string hole_word(std::size_t count) {
@@ -62,8 +67,9 @@ std::string hole_word(std::size_t count) {
 }
 
 std::string page_header(const WeighView& view) {
-    std::string courses;
-    for (const Course& course : view.courses)
+    const std::optional<std::string> straight = straight_title(view);
+    std::string courses = straight.value_or("");
+    for (const Course& course : straight ? std::vector<Course>{} : view.courses)
         courses += fmt::format("{}{}, {}", courses.empty() ? "" : "; ",
                                isolated(name_text(course_name(course), 120)), hole_word(course.holes.size()));
     const std::string day = day_words(view.weighing.conditions, view.weighing.has_heights, view.units);
@@ -74,7 +80,8 @@ std::string page_header(const WeighView& view) {
         isolated(name_text(view.golfer.name, 80)), view.golfer.handicap_index,
         view.golfer.hand == Hand::left ? "left" : "right", courses,
         view.units == DisplayUnits::yards ? "yards" : "metres", sentence(question_words(view)),
-        day.empty() ? day : fmt::format("<p><b>{}.</b></p>\n", sentence(capitalised(day))));
+        (day.empty() ? day : fmt::format("<p><b>{}.</b></p>\n", sentence(capitalised(day)))) +
+            (straight ? fmt::format("<p>{}</p>\n", sentence(straight_words(view))) : std::string()));
 }
 
 std::string side_by_side(const WeighView& view) {
@@ -87,7 +94,13 @@ std::string side_by_side(const WeighView& view) {
                                 {"New club on", true}});
     table.add_row({"The bag of today", "", "", "", "", fmt::format("{:.2f}", view.weighing.strokes), ""});
     const GainScale scale(view.weighing.changes);
+    std::string from;
     for (const WeighedChange& change : view.weighing.changes) {
+        if (has_baseline(change) && baseline_label(view, change) != from) {
+            from = baseline_label(view, change);
+            table.add_row({isolated(capitalised(from)), "", "", "", "",
+                           fmt::format("{:.2f}", change.baseline_strokes), ""});
+        }
         const auto holes = static_cast<std::size_t>(holes_with_new_club(change));
         table.add_row(
             {isolated(name_text(capitalised(change.change.label), 120)), standing_words(change),
@@ -112,7 +125,8 @@ std::string pictures(const WeighView& view) {
     std::vector<PicturedPattern> coming;
     std::vector<PicturedPattern> others;
     for (const ComparedClub& club : view.weighing.compared)
-        (club.comes_in ? coming : others).push_back({&view.golfer.clubs.at(club.club), club.mishit_chance});
+        (club.comes_in ? coming : others)
+            .push_back({&view.golfer.clubs.at(club.club), club.mishit_chance, is_supposed(view, club.club)});
     const std::size_t new_in_one = most_pictured - std::min(others.size(), most_pictured / 2);
     std::string html;
     std::size_t shown = 0;
@@ -129,11 +143,14 @@ std::string pictures(const WeighView& view) {
 
 std::string patterns(const WeighView& view) {
     std::vector<const Club*> clubs;
-    for (const ComparedClub& club : view.weighing.compared)
+    std::vector<const Club*> supposed;
+    for (const ComparedClub& club : view.weighing.compared) {
         clubs.push_back(&view.golfer.clubs.at(club.club));
+        if (is_supposed(view, club.club)) supposed.push_back(clubs.back());
+    }
     if (clubs.empty()) return {};
     return "<section class=\"part\">\n<h2>The shot patterns</h2>\n" + pictures(view) +
-           pattern_table(clubs, view.units) + "</section>\n";
+           pattern_table(clubs, view.units, supposed) + "</section>\n";
 }
 
 class ChangeSection {
@@ -147,6 +164,7 @@ class ChangeSection {
             "<section class=\"part change\">\n<div class=\"opening\">\n<h2>{}</h2>\n<p "
             "class=\"verdict\">{}</p>\n",
             isolated(name_text(capitalised(change_.change.label), 120)), sentence(sureness_words(change_)));
+        html += setting();
         if (!home.empty()) html += fmt::format("<p>{}</p>\n", sentence(home));
         html += fmt::format("<div class=\"todo\">\n<h3>What to do next</h3>\n<p>{}</p>\n</div>\n</div>\n",
                             sentence(next_step_words(view_, change_)));
@@ -154,19 +172,37 @@ class ChangeSection {
     }
 
   private:
+    // What the comparison stands on.
+    std::string setting() const {
+        std::string html;
+        for (const std::string& words : supposed_words(view_, change_))
+            html += fmt::format("<p class=\"supposed\">{}</p>\n", sentence(words));
+        if (const std::string from = baseline_words(view_, change_); !from.empty())
+            html += fmt::format("<p>{}</p>\n", sentence(from));
+        if (const std::string bare = without_shots_words(view_, change_); !bare.empty())
+            html += fmt::format("<p><b>{}</b></p>\n", sentence(bare));
+        return html;
+    }
     HtmlTable table() const {
         std::vector<HtmlColumn> columns{{"Hole"},
                                         {"Par", true},
                                         {fmt::format("Length, {}", display_unit(view_.units)), true},
-                                        {"Club today"},
+                                        {"Club " + before_word(change_)},
                                         {"Club then"},
                                         {"Saves", true},
                                         {"Sure", true},
                                         {"What the tee shots find"}};
         if (several_) columns.insert(columns.begin() + 1, {"Course"});
+        if (view_.weighing.straight) {
+            columns.insert(columns.begin() + straight_columns, {"Trouble"});
+            columns.insert(columns.begin() + straight_columns,
+                           {fmt::format("Width, {}", display_unit(view_.units)), true});
+        }
         return {"holes", columns};
     }
-    std::vector<std::string> row(const Course& course, const Hole& hole, const HoleGain& gain) const {
+    std::vector<std::string> row(std::size_t c, std::size_t h, const HoleGain& gain) const {
+        const Course& course = view_.courses.at(c);
+        const Hole& hole = course.holes.at(h);
         const std::string why = why_words(gain, view_.units);
         std::vector<std::string> cells{isolated(name_text(hole.ref, 12)),
                                        fmt::format("{}", hole.par),
@@ -177,6 +213,12 @@ class ChangeSection {
                                        gain.chance ? sentence(share_text(*gain.chance)) : std::string("-"),
                                        why.empty() ? "the same tee shot; other shots change" : sentence(why)};
         if (several_) cells.insert(cells.begin() + 1, isolated(name_text(course_name(course), 40)));
+        if (const auto& straight = view_.weighing.straight) {
+            cells.insert(cells.begin() + straight_columns,
+                         isolated(trouble_words(straight->holes.at(h).trouble)));
+            cells.insert(cells.begin() + straight_columns,
+                         length_number(straight->holes[h].width_m, view_.units));
+        }
         return cells;
     }
     std::string holes() const {
@@ -186,7 +228,7 @@ class ChangeSection {
             for (std::size_t h = 0; h < view_.courses[c].holes.size(); ++h) {
                 const HoleGain& gain = change_.courses.at(c).holes.at(h);
                 if (shows(gain)) {
-                    rows.add_row(row(view_.courses[c], view_.courses[c].holes[h], gain));
+                    rows.add_row(row(c, h, gain));
                 } else {
                     ++same;
                 }
@@ -197,7 +239,8 @@ class ChangeSection {
             "<p class=\"note\">Sure: in how much of what the recorded shots leave possible the hole is "
             "played better.";
         if (same > 0)
-            html += fmt::format(" {} {} played as today.", hole_word(same), same == 1 ? "is" : "are");
+            html += fmt::format(" {} {} played as {}.", hole_word(same), same == 1 ? "is" : "are",
+                                before_word(change_));
         return html + by_course() + "</p>\n";
     }
     std::string by_course() const {
@@ -246,8 +289,9 @@ std::string weigh_html(const WeighView& view) {
                              setting_words(view.weighing.conditions, view.weighing.has_heights)) +
             on_the_bench() + assumptions(view);
     std::vector<const Course*> courses;
-    for (const Course& course : view.courses)
-        courses.push_back(&course);
+    if (!view.weighing.straight)
+        for (const Course& course : view.courses)
+            courses.push_back(&course);
     return html + "</main>\n" + page_footer(courses) + "</body>\n</html>\n";
 }
 

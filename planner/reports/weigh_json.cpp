@@ -1,9 +1,11 @@
+#include "geometry/units.hpp"
 #include "planner/reports/day_words.hpp"
 #include "planner/reports/json_assumptions.hpp"
 #include "planner/reports/json_day.hpp"
 #include "planner/reports/json_pieces.hpp"
 #include "planner/reports/rounded.hpp"
 #include "planner/reports/weigh_reports.hpp"
+#include "planner/reports/weigh_setting_words.hpp"
 #include "planner/reports/weigh_words.hpp"
 #include "planner/reports/words.hpp"
 
@@ -31,9 +33,14 @@ class WeighJson {
         Json changes = Json::array();
         for (const WeighedChange& change : view_.weighing.changes)
             changes.push_back(json_change(change));
+        Json supposed = Json::object();
+        for (const SupposedClub& club : view_.weighing.supposed)
+            supposed[name(club.club)] = json_supposed(club);
         return {{"format", "landwidth-weighing/1"},
                 {"golfer", {{"name", view_.golfer.name}}},
                 {"courses", std::move(courses)},
+                {"straight_holes", json_straight()},
+                {"supposed", std::move(supposed)},
                 {"day", json_day(view_.weighing.conditions)},
                 {"has_heights", view_.weighing.has_heights},
                 {"expected_strokes", rounded(view_.weighing.strokes, stroke_decimals)},
@@ -52,6 +59,43 @@ class WeighJson {
         for (const std::size_t club : clubs)
             list.push_back(name(club));
         return list;
+    }
+
+    // What holes there are where no course was given; null where one was.
+    Json json_straight() const {
+        if (!view_.weighing.straight) return nullptr;
+        const StraightHoles& straight = *view_.weighing.straight;
+        Json trouble = "mix";
+        if (straight.trouble) trouble = chart_trouble_name(*straight.trouble);
+        Json holes = Json::array();
+        for (const StraightHole& hole : straight.holes)
+            holes.push_back({{"landing_width_yd", json_yards(hole.width_m)},
+                             {"length_yd", json_yards(hole.length_m)},
+                             {"trouble", chart_trouble_name(hole.trouble)}});
+        return {
+            {"words", straight_words(view_)}, {"trouble", std::move(trouble)}, {"holes", std::move(holes)}};
+    }
+
+    Json json_supposed(const SupposedClub& club) const {
+        const Supposition& s = club.supposition;
+        return {{"of", name(club.of)},
+                {"with", club.words},
+                {"carry_spread_factor", rounded(s.carry_spread, share_decimals)},
+                {"side_spread_factor", rounded(s.side_spread, share_decimals)},
+                {"carry_factor", rounded(s.carry_factor, share_decimals)},
+                {"carry_more_yd", json_yards(s.carry_m)},
+                {"side_more_yd", json_yards(s.side_m)},
+                {"mishit_factor", rounded(s.mishit_factor, share_decimals)},
+                {"mishit_share_more", rounded(s.mishit_share, share_decimals)},
+                {"ball_speed_more_mph", rounded(s.ball_speed_mps / metres_per_second_per_mph, 2)},
+                {"ball_speed_carry_more_yd", json_yards(s.speed_carry_m)}};
+    }
+
+    Json json_baseline(const WeighedChange& change) const {
+        return {{"is_bag_of_today", !has_baseline(change)},
+                {"in", names(change.change.before.in)},
+                {"out", names(change.change.before.out)},
+                {"expected_strokes", rounded(change.baseline_strokes, stroke_decimals)}};
     }
 
     Json json_bag(const BagOnHole& bag) const {
@@ -87,6 +131,9 @@ class WeighJson {
         for (const MissedClub& club : change.missed)
             missed.push_back(
                 {{"club", name(club.club)}, {"strokes", rounded(club.strokes, stroke_decimals)}});
+        Json supposed = Json::object();
+        for (const SupposedClub& club : supposed_in(view_, change))
+            supposed[name(club.club)] = json_supposed(club);
         Json more = nullptr;
         if (change.more)
             more = {{"club", name(change.more->club)},
@@ -98,11 +145,16 @@ class WeighJson {
             {"label", change.change.label},
             {"in", names(change.change.in)},
             {"out", names(change.change.out)},
+            {"baseline", json_baseline(change)},
+            {"baseline_without_shots", names(change.baseline_without_shots)},
+            {"supposed", std::move(supposed)},
             {"expected_strokes", rounded(change.strokes, stroke_decimals)},
             {"saves_strokes", rounded(change.gain, stroke_decimals)},
+            {"drawn_mean", rounded(change.drawn_mean, stroke_decimals)},
             {"interval_90", {rounded(change.low, stroke_decimals), rounded(change.high, stroke_decimals)}},
             {"confidence", rounded(change.chance, share_decimals)},
             {"settled", change.settled},
+            {"verdict", verdict_word(change.verdict)},
             {"standing", standing(change)},
             {"next_step", next_step_words(view_, change)},
             {"more_shots", std::move(more)},

@@ -5,6 +5,7 @@
 #include "planner/reports/display_length.hpp"
 #include "planner/reports/text_table.hpp"
 #include "planner/reports/weigh_reports.hpp"
+#include "planner/reports/weigh_setting_words.hpp"
 #include "planner/reports/weigh_words.hpp"
 #include "planner/reports/words.hpp"
 
@@ -14,17 +15,23 @@ namespace {
 
 constexpr auto left = TextTable::Align::left;
 constexpr auto right = TextTable::Align::right;
+// Where the landing width and the trouble of straight holes stand in the table of holes: behind the length.
+constexpr std::ptrdiff_t straight_columns = 3;
 
 std::string title(const WeighView& view) {
     std::string words = "What changes to the bag are worth";
     if (!view.golfer.name.empty()) words += fmt::format(" to {}", name_text(view.golfer.name));
-    for (std::size_t i = 0; i < view.courses.size(); ++i) {
+    const std::optional<std::string> straight = straight_title(view);
+    if (straight) words += ": " + *straight;
+    for (std::size_t i = 0; !straight && i < view.courses.size(); ++i) {
         const Course& course = view.courses[i];
         words += (i == 0 ? ": " : ", ") + name_text(course.name.empty() ? course.source : course.name);
     }
     const Weighing& weighing = view.weighing;
     const std::string day = day_words(weighing.conditions, weighing.has_heights, view.units);
-    return wrapped(words) + (day.empty() ? "" : wrapped(capitalised(day) + "."));
+    std::string text = wrapped(words) + (day.empty() ? "" : wrapped(capitalised(day) + "."));
+    if (straight) text += wrapped(straight_words(view));
+    return text;
 }
 
 std::string side_by_side(const WeighView& view) {
@@ -36,7 +43,12 @@ std::string side_by_side(const WeighView& view) {
                      {"new club on", right},
                      {"so it", left}});
     table.add_row({"the bag of today", fmt::format("{:.2f}", view.weighing.strokes), "", "", "", "", ""});
+    std::string from;
     for (const WeighedChange& change : view.weighing.changes) {
+        if (has_baseline(change) && baseline_label(view, change) != from) {
+            from = baseline_label(view, change);
+            table.add_row({from, fmt::format("{:.2f}", change.baseline_strokes), "", "", "", "", ""});
+        }
         const int holes = holes_with_new_club(change);
         table.add_row({change.change.label, fmt::format("{:.2f}", change.strokes), gain_text(change.gain),
                        fmt::format("{} and {}", gain_text(change.low), gain_text(change.high)),
@@ -51,12 +63,17 @@ std::string holes_of(const WeighView& view, const WeighedChange& change) {
     std::vector<TextTable::Column> columns{{"hole", left, true},
                                            {"par", right},
                                            {std::string(display_unit(view.units)), right},
-                                           {"today", left, true},
+                                           {before_word(change), left, true},
                                            {"then", left, true},
                                            {"saves", right},
                                            {"sure", right},
                                            {"what the tee shots find", left, true}};
     if (several) columns.insert(columns.begin(), {"course", left, true});
+    const std::optional<StraightHoles>& straight = view.weighing.straight;
+    if (straight) {
+        columns.insert(columns.begin() + straight_columns, {"trouble", left});
+        columns.insert(columns.begin() + straight_columns, {"width", right});
+    }
     TextTable table(columns);
     bool any = false;
     for (std::size_t c = 0; c < view.courses.size(); ++c)
@@ -74,6 +91,11 @@ std::string holes_of(const WeighView& view, const WeighedChange& change) {
                                          gain.chance ? share_text(*gain.chance) : "-",
                                          short_why_words(gain, view.units)};
             if (several) row.insert(row.begin(), std::to_string(c + 1));
+            if (straight) {
+                row.insert(row.begin() + straight_columns, trouble_words(straight->holes.at(h).trouble));
+                row.insert(row.begin() + straight_columns,
+                           length_number(straight->holes[h].width_m, view.units));
+            }
             table.add_row(row);
         }
     return any ? table.text(report_width, 2) : "  No hole is played otherwise.\n";
@@ -81,7 +103,12 @@ std::string holes_of(const WeighView& view, const WeighedChange& change) {
 
 std::string one_change(const WeighView& view, const WeighedChange& change) {
     std::string text = "\n" + wrapped(capitalised(change.change.label));
+    for (const std::string& words : supposed_words(view, change))
+        text += wrapped(words, "  ");
+    if (const std::string from = baseline_words(view, change); !from.empty()) text += wrapped(from, "  ");
     text += wrapped(sureness_words(change), "  ");
+    if (const std::string bare = without_shots_words(view, change); !bare.empty())
+        text += wrapped(bare, "  ");
     if (const std::string home = left_at_home_words(view, change); !home.empty()) text += wrapped(home, "  ");
     text += holes_of(view, change);
     return text + wrapped(next_step_words(view, change), "  ");
@@ -93,8 +120,9 @@ std::string closing(const WeighView& view) {
         bulleted("Keep in mind",
                  standing_cautions(setting_words(view.weighing.conditions, view.weighing.has_heights))) +
         "\n";
-    for (const Course& course : view.courses)
-        text += map_line(course);
+    if (!view.weighing.straight)
+        for (const Course& course : view.courses)
+            text += map_line(course);
     return text;
 }
 

@@ -10,6 +10,7 @@
 
 #include "planner/reports/display_length.hpp"
 #include "planner/reports/rounded.hpp"
+#include "planner/reports/weigh_setting_words.hpp"
 #include "planner/reports/words.hpp"
 
 namespace landwidth {
@@ -17,8 +18,6 @@ namespace landwidth {
 namespace {
 
 constexpr double shown_strokes = 0.005;
-// Less than this either way, a round, is nothing a golfer would notice.
-constexpr double unnoticed_strokes = 0.05;
 constexpr double shown_share = 0.015;
 constexpr double shown_leave_m = 3.0;
 constexpr std::size_t most_changes = 3;
@@ -86,21 +85,47 @@ std::string gain_text(double strokes) {
     return shown == 0.0 ? "0.00" : fmt::format("{:+.2f}", shown);
 }
 
+std::string verdict_word(BagVerdict verdict) {
+    switch (verdict) {
+        case BagVerdict::saves:
+            return "saves";
+        case BagVerdict::costs:
+            return "costs";
+        case BagVerdict::alike:
+            return "alike";
+        case BagVerdict::not_known:
+            break;
+    }
+    return "not-known";
+}
+
 std::string standing(const WeighedChange& change) {
-    if (change.low > -unnoticed_strokes && change.high < unnoticed_strokes) return "no difference";
-    if (!change.settled) return "open";
-    return change.chance > 0.5 ? "pays" : "costs strokes";
+    switch (change.verdict) {
+        case BagVerdict::saves:
+            return "pays";
+        case BagVerdict::costs:
+            return "costs strokes";
+        case BagVerdict::alike:
+            return "no difference";
+        case BagVerdict::not_known:
+            break;
+    }
+    return "open";
 }
 
 std::string standing_words(const WeighedChange& change) {
-    const std::string word = standing(change);
-    if (word == "open") return "is open";
-    if (word == "no difference") return "makes no difference";
-    return word;
+    switch (change.verdict) {
+        case BagVerdict::alike:
+            return "is as good";
+        case BagVerdict::not_known:
+            return "is not known yet";
+        default:
+            return standing(change);
+    }
 }
 
 std::string chance_words(const WeighedChange& change) {
-    if (standing(change) == "no difference") return "the same either way";
+    if (change.verdict == BagVerdict::alike) return "the same either way";
     const double likelier = std::max(change.chance, 1.0 - change.chance);
     if (likelier < even_chance) return fmt::format("an even chance, {} to help", share_text(change.chance));
     const char* how = likelier >= all_but_certain ? "all but certain"
@@ -161,33 +186,55 @@ std::string short_why_words(const HoleGain& hole, DisplayUnits units) {
 std::string sureness_words(const WeighedChange& change) {
     if (std::max({std::abs(change.gain), std::abs(change.low), std::abs(change.high)}) < shown_strokes)
         return "Saves nothing and costs nothing: the score is the same with either bag.";
-    return fmt::format(
+    std::string words = fmt::format(
         "Saves {} strokes a round; 90 % of what the recorded shots leave possible lies between {} and {}, "
         "and in {} of it "
         "the change helps.",
         gain_text(change.gain), gain_text(change.low), gain_text(change.high), share_text(change.chance));
+    if (change.gain < change.low || change.gain > change.high)
+        words += fmt::format(
+            " That figure is of the patterns as they stand and lies outside of it: what is open about them "
+            "is "
+            "lopsided, and {} is its mean. Trust the interval.",
+            gain_text(change.drawn_mean));
+    return words;
 }
 
 std::string next_step_words(const WeighView& view, const WeighedChange& change) {
-    const std::string verdict = standing(change);
-    if (verdict == "no difference") return "Whichever feels better: the score will not tell them apart.";
-    if (verdict == "pays") return "Worth a trial on the course; the numbers are for it.";
-    if (verdict == "costs strokes") return "Leave the bag as it is; the numbers are against it.";
-    if (!change.more) return "Not settled, and no more shots of one club would settle it.";
+    const bool supposes =
+        std::ranges::any_of(change.change.in, [&](std::size_t club) { return is_supposed(view, club); });
+    const std::string why = capitalised(std::string(undecided_words(change.verdict == BagVerdict::alike)));
+    switch (change.verdict) {
+        case BagVerdict::alike:
+            return fmt::format(
+                "{}, within {:.2g} strokes a round whatever of it is true. Whichever feels better: the score "
+                "will not tell them apart.",
+                why, view.weighing.assumptions.engine.equal_within);
+        case BagVerdict::saves:
+            return supposes
+                       ? "Worth finding out whether it comes true: record shots with it, and weigh those."
+                       : "Worth a trial on the course; the numbers are for it.";
+        case BagVerdict::costs:
+            if (supposes) return "Not worth it, even if it comes true.";
+            return fmt::format("Leave the {} as it is; the numbers are against it.",
+                               has_baseline(change) ? "club" : "bag");
+        case BagVerdict::not_known:
+            break;
+    }
+    if (!change.more) return fmt::format("{}, and no more shots of one club would tell.", why);
     const MoreShots& more = *change.more;
     const std::string worth = more.worth < shown_strokes ? "less than 0.01 strokes a round"
                                                          : fmt::format("{:.2f} strokes a round", more.worth);
+    const std::string club = name_text(club_name(view, more.club));
     if (more.settles)
         return fmt::format(
-            "Not settled: about {} more shots with the {} would raise the chance of choosing the better bag "
-            "to {}. What they "
-            "tell is worth {} on average.",
-            more.shots, name_text(club_name(view, more.club)), share_text(more.chance_right), worth);
+            "{}: about {} more shots with the {} would raise the chance of choosing the better bag to {}. "
+            "What they tell is worth {} on average.",
+            why, more.shots, club, share_text(more.chance_right), worth);
     return fmt::format(
-        "Not settled: even {} more shots with the {} would leave the chance of choosing the better bag at "
-        "{}, and are worth {} "
-        "on average; the two bags are close.",
-        more.shots, name_text(club_name(view, more.club)), share_text(more.chance_right), worth);
+        "{}: even {} more shots with the {} would leave the chance of choosing the better bag at {}; what "
+        "they tell is worth {} on average.",
+        why, more.shots, club, share_text(more.chance_right), worth);
 }
 
 std::string left_at_home_words(const WeighView& view, const WeighedChange& change) {
@@ -204,6 +251,7 @@ std::string left_at_home_words(const WeighView& view, const WeighedChange& chang
 std::string round_words(const WeighView& view) {
     if (view.courses.size() > 1) return fmt::format("a round, the mean of {} courses", view.courses.size());
     const std::size_t holes = view.courses.front().holes.size();
+    if (const auto straight = straight_title(view)) return *straight;
     return holes == 1 ? "the hole" : fmt::format("a round of {} holes", holes);
 }
 

@@ -10,11 +10,13 @@ namespace landwidth {
 // "+0.38", "-0.02", "0.00": strokes saved.
 std::string gain_text(double strokes);
 
-// What the numbers say of a change, for a column: "pays", "costs strokes", "open", "no difference".
+// What the draws say of a change, in words that files keep: "saves", "costs", "alike", "not-known".
+std::string verdict_word(BagVerdict verdict);
+// In older words that files keep too: "pays", "costs strokes", "no difference", "open".
 std::string standing(const WeighedChange& change);
 
-// The same as the end of a sentence that begins "so the change": "pays", "costs strokes", "is open", "makes
-// no difference".
+// The same as the end of a sentence that begins "so the change": "pays", "costs strokes", "is as good", "is
+// not known yet".
 std::string standing_words(const WeighedChange& change);
 
 // How likely the change is for the better or the worse, whichever is likelier: "likely to help, 77 %".

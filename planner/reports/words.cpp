@@ -192,8 +192,8 @@ std::string verdict_words(const PlanView& view, std::size_t hole) {
     const std::string cost =
         fmt::format("{} costs {}", next, loss_words(view.plan.aim_for, *plan.verdict.margin));
     if (!plan.verdict.toss_up) return fmt::format("{}; {}.", capitalised(what), cost);
-    return fmt::format("A toss-up between {} and {}. {}; {}, which is within the noise.",
-                       club_name(view, best), next, capitalised(what), cost);
+    return fmt::format("A toss-up between {} and {}, {}. {}; {}.", club_name(view, best), next,
+                       undecided_words(plan.verdict.alike), capitalised(what), cost);
 }
 
 std::string why_not_driver_words(const PlanView& view, std::size_t hole) {
@@ -216,11 +216,17 @@ std::string why_not_driver_words(const PlanView& view, std::size_t hole) {
                        club_name(view, best));
 }
 
+std::string_view undecided_words(bool alike) {
+    return alike ? "as good as each other" : "not known yet";
+}
+
 std::string certainty_words(const HolePlan& hole) {
     if (!hole.verdict.over) return {};
-    return fmt::format("{} club stays best in {} of the plausible patterns.",
-                       hole.verdict.toss_up ? "A toss-up: the same" : "The same",
-                       share_text(hole.verdict.confidence));
+    const std::string share = share_text(hole.verdict.confidence);
+    if (!hole.verdict.toss_up)
+        return fmt::format("The same club stays best in {} of the plausible patterns.", share);
+    return fmt::format("A toss-up, {}: the same club stays best in {} of the plausible patterns.",
+                       undecided_words(hole.verdict.alike), share);
 }
 
 std::vector<std::string> caution_words(const PlanView& view, std::size_t hole) {

@@ -26,6 +26,9 @@ std::string verdict_words(const PlanView& view, std::size_t hole);
 // the choice, or when none was among the choices.
 std::string why_not_driver_words(const PlanView& view, std::size_t hole);
 
+// Why two choices are not told apart: "as good as each other" or "not known yet".
+std::string_view undecided_words(bool alike);
+
 // How far to trust the verdict: the share of plausible patterns that agree, or that it is a toss-up. One
 // sentence; empty when there was a single club.
 std::string certainty_words(const HolePlan& hole);

@@ -52,7 +52,7 @@ TEST_CASE("the plan has the keys of the contract, in its order", "[plan_json]") 
                                  "cross_wind_mph", "verdict", "choices", "name", "par_inferred", "cautions"});
         CHECK(keys(hole["verdict"]) == Keys{"club", "aim_bearing_deg", "aim_point", "aim_text",
                                             "expected_strokes", "margin_strokes", "over", "confidence",
-                                            "toss_up", "break_evens"});
+                                            "toss_up", "toss_up_because", "break_evens"});
         for (const Json& choice : hole["choices"]) {
             CHECK(keys(choice) == Keys{"club", "aim_bearing_deg", "expected_strokes", "standard_error",
                                        "lies", "leave_yd", "landing_width_yd", "carry_yd", "drift_yd",
@@ -110,6 +110,8 @@ TEST_CASE("the numbers of a hole stand in the contract's units", "[plan_json]") 
                                  {"out_of_bounds", 0.01}});
     CHECK(plan["holes"][1]["par_inferred"] == true);
     CHECK(plan["holes"][1]["verdict"]["toss_up"] == true);
+    CHECK(plan["holes"][1]["verdict"]["toss_up_because"] == "not-known");
+    CHECK(plan["holes"][0]["verdict"]["toss_up_because"].is_null());
 }
 
 TEST_CASE("the aim point is longitude and latitude on the true bearing", "[plan_json]") {
@@ -295,7 +297,7 @@ TEST_CASE("another aim adds its value and names the unit of its margin", "[plan_
     const Json& verdict = points["holes"][0]["verdict"];
     CHECK(keys(verdict) == Keys{"club", "aim_bearing_deg", "aim_point", "aim_text", "expected_strokes",
                                 "expected_points", "margin_strokes", "margin_points", "over", "confidence",
-                                "toss_up", "break_evens"});
+                                "toss_up", "toss_up_because", "break_evens"});
     CHECK(verdict["expected_strokes"] == 4.61);
     CHECK(verdict["expected_points"] == 1.96);
     CHECK(verdict["margin_strokes"].is_null());

@@ -42,6 +42,9 @@ WeighedChange shorter_for_driver() {
     change.high = 0.31;
     change.chance = 0.91;
     change.settled = false;
+    change.drawn_mean = 0.14;
+    change.baseline_strokes = 8.03;
+    change.verdict = BagVerdict::not_known;
     change.more = MoreShots{shorter_driver, 9, 0.95, 0.02, true};
     return change;
 }
@@ -52,7 +55,9 @@ WeighedChange without_iron() {
     change.courses = {
         {{{first_today, first_today, 0.0, std::nullopt}, {second, second, 0.0, std::nullopt}}, 8.03, 0.0}};
     change.strokes = 8.03;
+    change.baseline_strokes = 8.03;
     change.settled = true;
+    change.verdict = BagVerdict::alike;
     return change;
 }
 
@@ -71,6 +76,34 @@ WeighFixture two_changes() {
                                   {iron5, false, {}}},
                      .assumptions = default_assumptions(),
                      .warnings = {"few shots of the driver, 44 in are recorded"}};
+    return made;
+}
+
+WeighFixture builds_compared() {
+    WeighFixture made = two_changes();
+    Club supposed = made.golfer.clubs.back();
+    supposed.name = "driver, 44 in (supposed)";
+    supposed.learnt_from.reset();
+    made.golfer.clubs.push_back(supposed);
+    const std::size_t number = made.golfer.clubs.size() - 1;
+    made.weighing.supposed = {{number, shorter_driver, {.side_spread = 0.9}, "side spread -10 %"}};
+    WeighedChange& change = made.weighing.changes.front();
+    change.change = {"driver, 44 in (supposed) for driver, 44 in",
+                     {number},
+                     {shorter_driver},
+                     {{shorter_driver}, {driver}}};
+    change.baseline_strokes = 8.01;
+    change.baseline_without_shots = {driver, wood};
+    made.weighing.compared = {{number, true, {}}, {shorter_driver, false, {}}};
+    made.weighing.changes.pop_back();
+    return made;
+}
+
+WeighFixture without_course() {
+    WeighFixture made = two_changes();
+    made.weighing.straight = StraightHoles{{{24.0 * 0.9144, 320.0 * 0.9144, ChartTrouble::trees},
+                                            {36.0 * 0.9144, 540.0 * 0.9144, ChartTrouble::out_left}},
+                                           std::nullopt};
     return made;
 }
 

@@ -24,6 +24,11 @@ struct WeighFixture {
 // - "without 5-iron": nothing changes at all.
 WeighFixture two_changes();
 
+// The supposed 44 in driver against the 44 in driver, which is on trial.
+WeighFixture builds_compared();
+// The two changes as if the two holes were straight ones.
+WeighFixture without_course();
+
 // The same with names that try to break a report.
 WeighFixture hostile_weighing();
 

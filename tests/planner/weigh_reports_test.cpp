@@ -4,7 +4,9 @@
 #include <nlohmann/json.hpp>
 #include <sstream>
 
+#include "planner/reports/html_text.hpp"
 #include "planner/reports/text_table.hpp"
+#include "planner/reports/weigh_setting_words.hpp"
 #include "planner/reports/weigh_words.hpp"
 #include "tests/catch.hpp"
 #include "tests/planner/page_checks.hpp"
@@ -51,15 +53,16 @@ TEST_CASE("the page says what a change saves, how sure, where, and what to do ne
           "5-iron?",
           "The bag of today</th><td></td>",
           "<td class=\"n\">8.03</td>",
-          "<bdi>Driver, 44 in for driver</bdi></th><td>is open</td><td class=\"n\">+0.15</td>",
+          "<bdi>Driver, 44 in for driver</bdi></th><td>is not known yet</td><td class=\"n\">+0.15</td>",
           "-0.04 and +0.31",
           "very likely to help, 91\u00A0%",
           "<td class=\"n\">7.88</td><td class=\"n\">1 hole</td>",
-          "makes no difference",
+          "is as good",
           "the same either way",
           "driver, 44 in</text>",
           "4 shots, 1 taken for a mishit",
           "What to do next",
+          "Not known yet: about 9 more shots",
           "about 9 more shots with the driver, 44 in would raise the chance of choosing the better bag to "
           "95\u00A0%",
           "<bdi>3-wood</bdi></td><td><bdi>driver, 44 in</bdi></td><td class=\"n\">+0.15</td><td "
@@ -135,7 +138,7 @@ TEST_CASE("the text of a comparison is at most 100 columns wide", "[weigh]") {
     const std::string words = on_a_line(text);
     for (const char* part :
          {"What changes to the bag are worth to A. Golfer: Example Holm", "-0.04 and +0.31", "91 %",
-          "is open", "makes no difference", "Saves +0.15 strokes a round",
+          "is not known yet", "is as good", "Saves +0.15 strokes a round",
           "about 9 more shots with the driver, 44 in",
           "What they tell is worth 0.02 strokes a round on average.", "No hole is played otherwise.",
           "Map: holm.osm, invented data of the Landwidth tests"}) {
@@ -165,6 +168,14 @@ TEST_CASE("the JSON of a comparison is a contract", "[weigh]") {
     CHECK(change["confidence"] == 0.91);
     CHECK(change["settled"] == false);
     CHECK(change["standing"] == "open");
+    CHECK(change["verdict"] == "not-known");
+    CHECK(change["drawn_mean"] == 0.14);
+    CHECK(change["baseline"]["is_bag_of_today"] == true);
+    CHECK(change["baseline"]["expected_strokes"] == 8.03);
+    CHECK(change["baseline_without_shots"].empty());
+    CHECK(change["supposed"].empty());
+    CHECK(json["supposed"].empty());
+    CHECK(json["straight_holes"].is_null());
     CHECK(change["more_shots"]["club"] == "driver, 44 in");
     CHECK(change["more_shots"]["shots"] == 9);
     CHECK(change["holes"][0]["before"]["club"] == "3-wood");
@@ -177,6 +188,97 @@ TEST_CASE("the JSON of a comparison is a contract", "[weigh]") {
     CHECK(change["holes"][0]["after"]["leave_yd"].get<double>() == Approx(153.0 / 0.9144).margin(0.06));
     CHECK(json["changes"][1]["more_shots"].is_null());
     CHECK(json["changes"][1]["standing"] == "no difference");
+    CHECK(json["changes"][1]["verdict"] == "alike");
+}
+
+TEST_CASE("builds compared say from which bag, what is supposed, and what nobody hit", "[weigh]") {
+    const fixture::WeighFixture made = fixture::builds_compared();
+    const std::string text = weigh_text(made.view());
+    require_narrow(text);
+    const std::string words = on_a_line(text);
+    const std::string html = weigh_html(made.view());
+    check_self_contained(html);
+    for (const std::string& form : {words, html}) {
+        CHECK(holds(form, "rom: driver, 44 in for driver"));
+        CHECK(holds(form, "8.01"));
+    }
+    const std::string from =
+        "It starts from a bag of its own, with the driver, 44 in in the place of the driver: 8.01 strokes.";
+    const std::string supposed =
+        "Supposed, not hit: the driver, 44 in (supposed) is the driver, 44 in with side spread -10 %.";
+    const std::string bare =
+        "No shots with the driver and the 3-wood are recorded: the comparison is with typical clubs, not "
+        "with "
+        "the golfer's own.";
+    for (const std::string& sentence_words : {from, supposed, bare}) {
+        INFO(sentence_words);
+        CHECK(holds(words, sentence_words));
+        CHECK(holds(html, sentence(sentence_words)));
+    }
+    CHECK(baseline_warnings(made.view()) == std::vector<std::string>{bare});
+    CHECK(baseline_warnings(fixture::two_changes().view()).empty());
+    CHECK(holds(html, "Club before"));
+    CHECK(holds(html, "none: supposed, not hit"));
+    CHECK(holds(html, "supposed: 219"));
+    WeighedChange saves = made.weighing.changes.front();
+    saves.verdict = BagVerdict::saves;
+    CHECK(holds(next_step_words(made.view(), saves), "whether it comes true"));
+    saves.verdict = BagVerdict::costs;
+    CHECK(holds(next_step_words(made.view(), saves), "even if it comes true"));
+    CHECK_FALSE(holds(html, "Club today"));
+
+    const auto json = nlohmann::json::parse(weigh_json(made.view()));
+    const auto& change = json["changes"][0];
+    CHECK(change["baseline"]["is_bag_of_today"] == false);
+    CHECK(change["baseline"]["in"][0] == "driver, 44 in");
+    CHECK(change["baseline"]["out"][0] == "driver");
+    CHECK(change["baseline_without_shots"] == nlohmann::json{"driver", "3-wood"});
+    const auto& club = change["supposed"]["driver, 44 in (supposed)"];
+    CHECK(club["of"] == "driver, 44 in");
+    CHECK(club["with"] == "side spread -10 %");
+    CHECK(club["side_spread_factor"] == 0.9);
+    CHECK(club["carry_spread_factor"] == 1.0);
+    CHECK(json["supposed"] == change["supposed"]);
+}
+
+TEST_CASE("without a course the reports say so and show no map", "[weigh]") {
+    const fixture::WeighFixture made = fixture::without_course();
+    const std::string text = weigh_text(made.view());
+    require_narrow(text);
+    const std::string words = on_a_line(text);
+    const std::string html = weigh_html(made.view());
+    check_self_contained(html);
+    const std::string told =
+        "No course was given: the bags play 2 straight holes without par 3s, landing width 24 or 36 yd, 320 "
+        "to "
+        "540 yd long, trouble: woods on 1, out of bounds on one side on 1.";
+    CHECK(holds(words, "What changes to the bag are worth to A. Golfer: 2 straight holes"));
+    CHECK(holds(words, told));
+    CHECK(holds(html, sentence(told)));
+    CHECK(holds(html, "<td><bdi>woods</bdi></td>"));
+    for (const std::string& form : {words, html}) {
+        CHECK_FALSE(holds(form, "Map:"));
+        CHECK_FALSE(holds(form, "Example Holm"));
+    }
+    const auto json = nlohmann::json::parse(weigh_json(made.view()));
+    CHECK(json["straight_holes"]["trouble"] == "mix");
+    CHECK(json["straight_holes"]["holes"][1]["trouble"] == "out-left");
+    CHECK(json["straight_holes"]["holes"][0]["landing_width_yd"] == 24.0);
+}
+
+TEST_CASE("undecided changes say why, and a figure outside its interval says so", "[weigh]") {
+    fixture::WeighFixture made = fixture::two_changes();
+    WeighedChange& change = made.weighing.changes[0];
+    CHECK(holds(next_step_words(made.view(), change), "Not known yet: about 9 more shots"));
+    CHECK_FALSE(holds(next_step_words(made.view(), change), "noise"));
+    CHECK_FALSE(holds(sureness_words(change), "lopsided"));
+    change.gain = 0.35;
+    CHECK(holds(sureness_words(change), "lopsided, and +0.14 is its mean"));
+    change.verdict = BagVerdict::alike;
+    CHECK(holds(next_step_words(made.view(), change), "As good as each other, within 0.1 strokes a round"));
+    change.verdict = BagVerdict::not_known;
+    change.more.reset();
+    CHECK(next_step_words(made.view(), change) == "Not known yet, and no more shots of one club would tell.");
 }
 
 TEST_CASE("chances have words that do not promise", "[weigh]") {

@@ -86,11 +86,15 @@ TEST_CASE("a verdict says club, aim, what happens and what the next club costs",
 TEST_CASE("a toss-up is called one", "[words]") {
     const fixture::PlanFixture made = fixture::two_holes();
     CHECK(verdict_words(made.view(), 1) ==
-          "A toss-up between 7-iron and 6-iron. 7-iron, on the centre line: 41 % green, 6 % penalty area, 6 "
-          "% bunker; "
-          "6-iron costs 0.01 more, which is within the noise.");
+          "A toss-up between 7-iron and 6-iron, not known yet. 7-iron, on the centre line: 41 % green, 6 % "
+          "penalty area, 6 % bunker; 6-iron costs 0.01 more.");
     CHECK(holds(certainty_words(made.plan.holes[1]), "A toss-up"));
     CHECK(holds(certainty_words(made.plan.holes[1]), "54 %"));
+    CHECK(holds(certainty_words(made.plan.holes[1]), "not known yet"));
+    fixture::PlanFixture alike = fixture::two_holes();
+    alike.plan.holes[1].verdict.alike = true;
+    CHECK(holds(verdict_words(alike.view(), 1), "7-iron and 6-iron, as good as each other."));
+    CHECK(holds(certainty_words(alike.plan.holes[1]), "as good as each other"));
     CHECK_FALSE(holds(certainty_words(made.plan.holes[0]), "toss-up"));
     CHECK(holds(certainty_words(made.plan.holes[0]), "83 %"));
 }

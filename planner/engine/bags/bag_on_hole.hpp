@@ -3,6 +3,7 @@
 #pragma once
 
 #include <array>
+#include <optional>
 #include <vector>
 
 #include "planner/engine/bags/ground_shots.hpp"
@@ -29,15 +30,18 @@ struct BagOnHole {
     const ClubShots* shots = nullptr;  // of the tee club
 };
 
-// The options are the study's. Of what is open, the part of the tee club.
-BagOnHole bag_on_hole(HoleStudy& study, const HoleStudy::Options& options);
+// The options are the study's. Of what is open, the part of the tee club. Of clubs that are equally good from
+// the tee within what the search resolves, `usual` is taken: with the same clubs the same one is played, and
+// no noise of the search makes a change of it.
+BagOnHole bag_on_hole(HoleStudy& study, const HoleStudy::Options& options,
+                      std::optional<std::size_t> usual = std::nullopt);
 
 // Adds what is open because of these clubs' shots from the ground; `played` after the bag's tee shot.
 void add_ground_shots(const HoleStudy& study, std::span<const PlayedShots> played,
                       std::span<const GroundShots> clubs, BagOnHole& hole);
 
-// The club that is best from the tee.
-std::size_t best_club(const HoleStudy::Options& options);
+// The club that is best from the tee, `usual` as above.
+std::size_t best_club(const HoleStudy::Options& options, std::optional<std::size_t> usual);
 
 // The options of the clubs that are still in the bag.
 HoleStudy::Options options_kept(HoleStudy::Options options, const Golfer& golfer);

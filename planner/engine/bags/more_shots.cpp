@@ -13,14 +13,34 @@ constexpr int quantiles = 400;
 // A variance below this is rounding: three hundredths of a thousandth of a stroke.
 constexpr double nothing_open = 1e-9;
 
-double variance_of(const std::vector<double>& values) {
-    if (values.size() < 2) return 0.0;
-    const auto n = static_cast<double>(values.size());
-    const double mean = std::accumulate(values.begin(), values.end(), 0.0) / n;
-    double squares = 0.0;
-    for (const double value : values)
-        squares += (value - mean) * (value - mean);
-    return squares / (n - 1.0);
+// As many of each; with the divisor n - 1.
+double covariance_of(const std::vector<double>& a, const std::vector<double>& b) {
+    if (a.size() < 2) return 0.0;
+    const auto n = static_cast<double>(a.size());
+    const double mean_a = std::accumulate(a.begin(), a.end(), 0.0) / n;
+    const double mean_b = std::accumulate(b.begin(), b.end(), 0.0) / n;
+    double products = 0.0;
+    for (std::size_t i = 0; i < a.size(); ++i)
+        products += (a[i] - mean_a) * (b[i] - mean_b);
+    return products / (n - 1.0);
+}
+
+// The variance of the gain that goes with a club's part.
+double explained_by(const std::vector<double>& part, const std::vector<double>& gain) {
+    const double own = covariance_of(part, part);
+    if (own <= nothing_open) return 0.0;
+    const double both = covariance_of(part, gain);
+    return std::min(both * both / own, covariance_of(gain, gain));
+}
+
+std::vector<double> added_up(std::span<const OpenClub> clubs) {
+    std::vector<double> gain;
+    for (const OpenClub& club : clubs) {
+        gain.resize(club.drawn.size(), 0.0);
+        for (std::size_t draw = 0; draw < gain.size(); ++draw)
+            gain[draw] += club.drawn[draw];
+    }
+    return gain;
 }
 
 struct After {
@@ -51,13 +71,12 @@ double chance_right_now(double mean, double variance) {
 
 std::optional<MoreShots> more_shots(double mean, std::span<const OpenClub> clubs, double settled_at,
                                     int most_shots) {
-    double all = 0.0;
-    for (const OpenClub& club : clubs)
-        all += variance_of(club.drawn);
+    const std::vector<double> gain = added_up(clubs);
+    const double all = covariance_of(gain, gain);
     if (all <= nothing_open) return std::nullopt;
     std::optional<MoreShots> best;
     for (const OpenClub& club : clubs) {
-        const double own = variance_of(club.drawn);
+        const double own = explained_by(club.drawn, gain);
         const auto with = [&](int shots) {
             const double told = own * shots / (shots + club.shots_known);
             const After then = after(mean, told, all - told);

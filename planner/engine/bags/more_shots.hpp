@@ -1,11 +1,17 @@
 // Which club to record more shots of, and about how many, before a comparison of two bags is settled.
 //
 // The expected value of sample information (H. Raiffa and R. Schlaifer, Applied Statistical Decision Theory,
-// 1961): before the shots are hit, what they will say is a distribution. A club's pattern known from n shots
-// (the prior's worth among them) that is then hit m more times moves the expected gain by a normal of
-// variance v m / (m + n), v being the variance the club's pattern gives the gain today; v n / (m + n) is
-// left. Exact for the mean of a normal with a conjugate prior, an approximation here; see tests/benchmarks
-// for how near.
+// 1961): before the shots are hit, what they will say is a distribution. Clubs share what is open about their
+// golfer, so the parts of a gain that go with them do not vary independently and their variances need not add
+// up to the gain's. What knowing a club's pattern would explain of the gain is, to first order,
+//
+//     v = Cov(gain, part)^2 / Var(part),
+//
+// never more than Var(gain): for a club whose part is independent of the others' just Var(part), for two
+// builds whose parts cancel next to nothing. A club whose pattern is known from n shots (the prior's worth
+// among them) and then hit m more times moves the expected gain by a normal of variance v m / (m + n);
+// Var(gain) less that is left. Exact for the mean of a normal with a conjugate prior, an approximation here;
+// see tests/benchmarks for how near.
 #pragma once
 
 #include <optional>
@@ -14,7 +20,7 @@
 
 namespace landwidth {
 
-// What is open about a gain because of one club.
+// What is open about a gain because of one club. The parts of all clubs, draw by draw, add up to the gain's.
 struct OpenClub {
     std::size_t club;           // number in the profile
     double shots_known;         // recorded and worth of the prior

@@ -4,21 +4,21 @@
 #include <tbb/parallel_for.h>
 
 #include <algorithm>
-#include <cmath>
+#include <functional>
 #include <map>
 #include <memory>
 #include <numeric>
+#include <set>
 #include <span>
 
 #include "geometry/error.hpp"
 #include "golfer-profiles/evidence/bag_draws.hpp"
 #include "planner/engine/bags/missed_clubs.hpp"
+#include "planner/engine/likeness.hpp"
 
 namespace landwidth {
 
 namespace {
-
-constexpr double interval_share = 0.90;
 
 // A bag on every hole of every course: what the studies of it refer to, and what they found.
 struct BagOnCourses {
@@ -38,17 +38,9 @@ struct BagOnCourses {
     std::vector<std::vector<PlayedShots>> played;  // once asked for
 };
 
-double share_positive(const std::vector<double>& values) {
-    const auto count = std::ranges::count_if(values, [](double value) { return value > 0.0; });
-    return static_cast<double>(count) / static_cast<double>(values.size());
-}
-
-// Between the two nearest of the sorted values.
-double quantile_of(const std::vector<double>& sorted, double share) {
-    const double place = share * static_cast<double>(sorted.size() - 1);
-    const auto below = static_cast<std::size_t>(place);
-    const std::size_t above = std::min(below + 1, sorted.size() - 1);
-    return sorted[below] + (place - static_cast<double>(below)) * (sorted[above] - sorted[below]);
+// How many shots what is known of a club is worth.
+double shots_known(const Golfer& golfer, std::size_t club, const GolferPrior& prior) {
+    return golfer.clubs[club].pattern->shots + shots_known_otherwise(golfer, club, prior);
 }
 
 class Scales {
@@ -68,9 +60,10 @@ class Scales {
         for (Club& club : all.clubs)
             club.in_bag = true;
         flights_ = std::make_shared<const BagFlights>(all, request.conditions, engine_);
-        draws_ = drawn_bags(all, engine_.prior, static_cast<int>(engine_.weigh_draws));
+        draws_ = drawn_with_suppositions(all, request.supposed, engine_.prior,
+                                         static_cast<int>(engine_.weigh_draws));
         shots_ = bag_shots(all, *flights_, engine_, draws_);
-        today_ = std::make_unique<BagOnCourses>(golfer, flights_, engine_, holes_.size());
+        today_ = std::make_shared<BagOnCourses>(golfer, flights_, engine_, holes_.size());
         tbb::parallel_for(std::size_t{0}, holes_.size(), [&](std::size_t i) {
             today_->studies[i] =
                 std::make_unique<HoleStudy>(*holes_[i], today_->golfer, today_->game, shots_, plan_, 0);
@@ -83,6 +76,7 @@ class Scales {
         Weighing result{};
         result.assumptions = request_.assumptions;
         result.conditions = request_.conditions;
+        result.supposed = request_.supposed;
         result.has_heights =
             std::ranges::any_of(holes_, [](const Hole* hole) { return hole->heights != nullptr; });
         result.warnings = flights_->doubts();
@@ -96,24 +90,37 @@ class Scales {
     }
 
   private:
-    // The bag of today with the change, on every hole.
-    std::unique_ptr<BagOnCourses> changed(const BagChange& change) const {
-        auto bag =
-            std::make_unique<BagOnCourses>(with_change(golfer_, change), flights_, engine_, holes_.size());
+    using SharedBag = std::shared_ptr<BagOnCourses>;
+
+    // A bag of the profile on every hole.
+    SharedBag played_with(const Golfer& golfer) {
+        const Exchange exchange = exchange_between(golfer_, golfer);
+        if (exchange.empty()) return today_;
+        if (const auto known = baselines_.find(exchange); known != baselines_.end()) return known->second;
+        auto bag = std::make_shared<BagOnCourses>(golfer, flights_, engine_, holes_.size());
         tbb::parallel_for(std::size_t{0}, holes_.size(),
-                          [&](std::size_t i) { play_hole_with(change, i, *bag); });
+                          [&](std::size_t i) { play_hole_with(exchange, i, *bag); });
         return bag;
     }
 
-    void play_hole_with(const BagChange& change, std::size_t i, BagOnCourses& bag) const {
+    // Kept: several changes may start from it.
+    SharedBag baseline(const BagChange& change) {
+        const Golfer golfer = baseline_of(golfer_, change);
+        SharedBag bag = played_with(golfer);
+        if (bag != today_) baselines_.emplace(exchange_between(golfer_, golfer), bag);
+        return bag;
+    }
+
+    void play_hole_with(const Exchange& change, std::size_t i, BagOnCourses& bag) const {
         HoleStudy& today = *today_->studies[i];
         const HoleStudy::Options& options = today_->options[i];
+        const std::size_t usual = today_->results[i].club;
         bag.studies[i] = std::make_unique<HoleStudy>(today, bag.golfer, bag.game, shots_);
         HoleStudy& study = *bag.studies[i];
         const std::vector<HoleStudy::Asked> asked = clubs_to_try(options, change.in, today.coarse_rays());
         if (!study.personal()->is_as_base()) {
             bag.options[i] = study.options_of(asked);
-            bag.results[i] = bag_on_hole(study, bag.options[i]);
+            bag.results[i] = bag_on_hole(study, bag.options[i], usual);
             return;
         }
         // Behind the tee shot nothing changed: only the newcomers are looked at.
@@ -122,8 +129,8 @@ class Scales {
         if (study.is_contender(newcomers)) add_options(bag.options[i], study.options_of(newcomers));
         if (bag.options[i].contenders.empty()) bag.options[i] = study.options();
         study.fan().settle(bag.options[i].search.replay_cost);
-        const bool as_today = best_club(bag.options[i]) == today_->results[i].club;
-        bag.results[i] = as_today ? today_->results[i] : bag_on_hole(study, bag.options[i]);
+        const bool as_today = best_club(bag.options[i], usual) == usual;
+        bag.results[i] = as_today ? today_->results[i] : bag_on_hole(study, bag.options[i], usual);
     }
 
     // The shots after the tee shots of a bag.
@@ -155,20 +162,34 @@ class Scales {
         return holes;
     }
 
-    WeighedChange weighed(const BagChange& asked, const std::vector<MissedClub>& missed) const {
+    WeighedChange weighed(const BagChange& asked, const std::vector<MissedClub>& missed) {
         WeighedChange result{};
         result.change = asked;
         result.missed = missed;
-        if (!missed.empty()) result.change.out.push_back(missed.front().club);
-        const std::unique_ptr<BagOnCourses> bag = changed(result.change);
-        sum_up(with_ground_shots(*today_, result.change.out), with_ground_shots(*bag, result.change.in),
+        if (!missed.empty())
+            (is_too_full(baseline_of(golfer_, asked)) ? result.change.before.out : result.change.out)
+                .push_back(missed.front().club);
+        const SharedBag before = baseline(result.change);
+        const SharedBag after = played_with(with_change(golfer_, result.change));
+        sum_up(with_ground_shots(*before, result.change.out), with_ground_shots(*after, result.change.in),
                result);
+        result.baseline_without_shots = without_shots(result);
         return result;
     }
 
-    bool is_too_full(const BagChange& change) const {
-        return clubs_carried(with_change(golfer_, change)) > most_clubs;
+    std::vector<std::size_t> without_shots(const WeighedChange& change) const {
+        std::set<std::size_t> clubs(change.change.out.begin(), change.change.out.end());
+        for (const CourseGain& course : change.courses)
+            for (const HoleGain& hole : course.holes)
+                if (hole.before.club != hole.after.club) clubs.insert(hole.before.club);
+        std::erase_if(clubs, [&](std::size_t club) {
+            const std::optional<ShotPattern>& pattern = golfer_.clubs[club].pattern;
+            return !pattern || pattern->shots > 0;
+        });
+        return {clubs.begin(), clubs.end()};
     }
+
+    static bool is_too_full(const Golfer& golfer) { return clubs_carried(golfer) > most_clubs; }
 
     // For every change that makes the bag too full, the clubs that may stay at home, least missed first.
     std::vector<std::vector<MissedClub>> missed_clubs() const {
@@ -180,9 +201,12 @@ class Scales {
         Newcomers newcomers{all, game, {}};
         std::vector<std::size_t> too_full;
         for (std::size_t i = 0; i < request_.changes.size(); ++i) {
-            if (!is_too_full(request_.changes[i])) continue;
+            const BagChange& change = request_.changes[i];
+            const Golfer before = baseline_of(golfer_, change);
+            const Golfer after = with_change(golfer_, change);
+            if (!is_too_full(before) && !is_too_full(after)) continue;
             too_full.push_back(i);
-            newcomers.sets.push_back(request_.changes[i].in);
+            newcomers.sets.push_back(exchange_between(golfer_, is_too_full(before) ? before : after).in);
         }
         if (too_full.empty()) return missed;
         const std::vector<std::vector<PlayedShots>>& shots = played(*today_);
@@ -193,7 +217,8 @@ class Scales {
         for (std::size_t set = 0; set < too_full.size(); ++set) {
             std::vector<MissedClub>& clubs = missed[too_full[set]];
             for (std::size_t club = 0; club < golfer_.clubs.size(); ++club) {
-                if (!is_playable(golfer_.clubs[club])) continue;
+                if (!is_playable(golfer_.clubs[club]) || goes_out(request_.changes[too_full[set]], club))
+                    continue;
                 double sum = 0.0;
                 for (const std::vector<std::vector<double>>& hole : by_hole)
                     sum += hole[set][club];
@@ -204,67 +229,63 @@ class Scales {
         return missed;
     }
 
+    static bool goes_out(const BagChange& change, std::size_t club) {
+        const auto among = [&](const std::vector<std::size_t>& clubs) {
+            return std::ranges::find(clubs, club) != clubs.end();
+        };
+        return among(change.out) || among(change.before.out);
+    }
+
     void sum_up(const std::vector<BagOnHole>& before, const std::vector<BagOnHole>& after,
                 WeighedChange& result) const {
-        std::vector<double> gains(static_cast<std::size_t>(engine_.weigh_draws), 0.0);
-        std::map<std::size_t, std::vector<double>> by_club;
         const auto per_round = 1.0 / static_cast<double>(courses_.size());
+        GainSums sums(static_cast<std::size_t>(engine_.weigh_draws), per_round);
         std::size_t i = 0;
         for (const Course& course : courses_) {
             CourseGain& sum = result.courses.emplace_back();
             for (std::size_t hole = 0; hole < course.holes.size(); ++hole, ++i) {
-                sum.holes.push_back(hole_gain(before[i], after[i]));
+                sum.holes.push_back(sums.add(before[i], after[i]));
                 sum.strokes += after[i].strokes;
                 sum.gain += sum.holes.back().gain;
-                add_drawn(before[i], per_round, gains, by_club);
-                add_drawn(after[i], -per_round, gains, by_club);
+                result.baseline_strokes += per_round * before[i].strokes;
             }
             result.strokes += per_round * sum.strokes;
             result.gain += per_round * sum.gain;
         }
-        result.chance = share_positive(gains);
-        std::ranges::sort(gains);
-        result.low = quantile_of(gains, 0.5 * (1.0 - interval_share));
-        result.high = quantile_of(gains, 0.5 * (1.0 + interval_share));
+        judge(sums, result);
+    }
+
+    void judge(const GainSums& sums, WeighedChange& result) const {
+        result.drawn_mean = mean(sums.gains());
+        result.chance = share_better(sums.gains());
+        const Interval middle = middle_of(sums.gains());
+        result.low = middle.low;
+        result.high = middle.high;
         result.settled = std::max(result.chance, 1.0 - result.chance) >= engine_.settled_at;
-        if (!result.settled) result.more = more(result.gain, by_club);
+        result.verdict = is_alike(middle, engine_.equal_within) ? BagVerdict::alike
+                         : !result.settled                      ? BagVerdict::not_known
+                         : result.chance > 0.5                  ? BagVerdict::saves
+                                                                : BagVerdict::costs;
+        if (result.verdict == BagVerdict::not_known) result.more = more(result.gain, sums);
     }
 
-    std::optional<MoreShots> more(double gain,
-                                  const std::map<std::size_t, std::vector<double>>& by_club) const {
-        std::vector<OpenClub> open;
-        for (const auto& [club, drawn] : by_club)
-            open.push_back(
-                {club,
-                 golfer_.clubs[club].pattern->shots + shots_known_otherwise(golfer_, club, engine_.prior),
-                 drawn});
-        return more_shots(gain, open, engine_.settled_at, static_cast<int>(engine_.most_more_shots));
+    // More shots of a supposed club are shots of the club it is made of.
+    std::size_t hit_with(std::size_t club) const {
+        const auto supposed = std::ranges::find(request_.supposed, club, &SupposedClub::club);
+        return supposed == request_.supposed.end() ? club : supposed->of;
     }
 
-    static HoleGain hole_gain(const BagOnHole& before, const BagOnHole& after) {
-        HoleGain hole{before, after, before.strokes - after.strokes, {}};
-        std::vector<double> gains = drawn_strokes(before);
-        const std::vector<double> then = drawn_strokes(after);
-        if (gains == then) return hole;
-        for (std::size_t draw = 0; draw < gains.size(); ++draw)
-            gains[draw] -= then[draw];
-        hole.chance = share_positive(gains);
-        return hole;
-    }
-
-    // A hole's strokes in every draw to the sum, and what each club makes of them.
-    static void add_drawn(const BagOnHole& hole, double factor, std::vector<double>& sum,
-                          std::map<std::size_t, std::vector<double>>& by_club) {
-        for (double& strokes : sum)
-            strokes += factor * hole.strokes;
-        for (const DrawnPart& part : hole.drawn) {
-            std::vector<double>& own = by_club[part.club];
-            own.resize(sum.size(), 0.0);
-            for (std::size_t draw = 0; draw < sum.size(); ++draw) {
-                sum[draw] += factor * part.strokes[draw];
-                own[draw] += factor * part.strokes[draw];
-            }
+    std::optional<MoreShots> more(double gain, const GainSums& sums) const {
+        std::map<std::size_t, std::vector<double>> parts;
+        for (const auto& [club, drawn] : sums.by_club()) {
+            std::vector<double>& part = parts[hit_with(club)];
+            part.resize(drawn.size(), 0.0);
+            std::ranges::transform(part, drawn, part.begin(), std::plus<>{});
         }
+        std::vector<OpenClub> open;
+        for (const auto& [club, drawn] : parts)
+            open.push_back({club, shots_known(golfer_, club, engine_.prior), drawn});
+        return more_shots(gain, open, engine_.settled_at, static_cast<int>(engine_.most_more_shots));
     }
 
     std::vector<double> strokes_by_course() const {
@@ -291,26 +312,28 @@ class Scales {
     std::vector<const Hole*> holes_;  // of all courses, one after the other
     BagDraws draws_;                  // of all clubs of the profile
     BagShots shots_;                  // likewise
-    std::unique_ptr<BagOnCourses> today_;
+    std::shared_ptr<BagOnCourses> today_;
+    std::map<Exchange, SharedBag> baselines_;  // by what they have otherwise than the bag of today
 };
 
-void check(const Golfer& golfer, const BagChange& change) {
-    const Golfer after = with_change(golfer, change);
-    const std::size_t carried = clubs_carried(after);
-    if (std::ranges::none_of(after.clubs, is_playable))
-        throw UsageError(fmt::format("{}: that leaves no club to play with", change.label));
-    const bool may_choose = change.out.empty() && carried == most_clubs + 1;
-    if (carried > most_clubs && !may_choose)
-        throw UsageError(
-            fmt::format("{}: that makes {} clubs; a golfer may carry at most {} (Rules of Golf 4.1b)",
-                        change.label, carried, most_clubs));
+void check_bag(const Golfer& golfer, const std::string& label) {
+    const std::size_t carried = clubs_carried(golfer);
+    if (std::ranges::none_of(golfer.clubs, is_playable))
+        throw UsageError(fmt::format("{}: that leaves no club to play with", label));
+    // One too many: the one missed least stays at home.
+    if (carried > most_clubs + 1)
+        throw UsageError(fmt::format(
+            "{}: that makes {} clubs; a golfer may carry at most {} (Rules of Golf 4.1b): say with "
+            "--drop what stays at home",
+            label, carried, most_clubs));
 }
 
 }  // namespace
 
 Weighing weigh_bags(const std::vector<Course>& courses, const Golfer& golfer, const WeighRequest& request) {
     for (const BagChange& change : request.changes)
-        check(golfer, change);
+        for (const Golfer& bag : {baseline_of(golfer, change), with_change(golfer, change)})
+            check_bag(bag, change.label);
     return Scales(courses, golfer, request).weighing();
 }
 

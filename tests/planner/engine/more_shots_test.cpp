@@ -110,6 +110,37 @@ TEST_CASE("the club that matters is the one to hit", "[more_shots]") {
     CHECK(more_shots(0.1, alike, 0.75, 500)->club == 1);
 }
 
+TEST_CASE("what clubs share is not counted twice", "[more_shots]") {
+    // Two builds share all but a tenth of what is open: 0.3 a round each, 0.03 of their own.
+    const std::vector<double> shared = normal_draws(0.0, 0.3, 1, 2000);
+    const std::vector<double> own = normal_draws(0.0, 0.03, 2, 2000);
+    std::vector<double> one = shared;
+    std::vector<double> other = shared;
+    for (std::size_t draw = 0; draw < own.size(); ++draw) {
+        one[draw] += own[draw];
+        other[draw] *= -1.0;
+    }
+    const std::vector<OpenClub> builds{{0, 30.0, one}, {1, 30.0, other}};
+    // Only the 0.03 are left of the gain, so that it is nearly settled, and no club is worth hitting much.
+    const auto more = more_shots(0.05, builds, 0.999, 300);
+    REQUIRE(more);
+    CHECK(more->chance_right >= chance_right_now(0.05, 0.03 * 0.03));
+    CHECK(more->worth < 0.002);
+    // Two clubs that err together are both a way to learn the same: as one club of twice the part, and the
+    // variance told is never more than there is.
+    const std::vector<OpenClub> pair{{0, 30.0, shared}, {1, 30.0, shared}};
+    std::vector<double> doubled = shared;
+    for (double& strokes : doubled)
+        strokes *= 2.0;
+    const std::vector<OpenClub> single{{0, 30.0, doubled}};
+    const auto of_pair = more_shots(0.1, pair, 0.999, 200);
+    const auto of_single = more_shots(0.1, single, 0.999, 200);
+    REQUIRE(of_pair);
+    REQUIRE(of_single);
+    CHECK_THAT(of_pair->chance_right, WithinAbs(of_single->chance_right, 1e-6));
+    CHECK_THAT(of_pair->worth, WithinAbs(of_single->worth, 1e-6));
+}
+
 TEST_CASE("nothing open, nothing to hit", "[more_shots]") {
     CHECK_FALSE(more_shots(0.1, {}, 0.8, 300));
     const std::vector<OpenClub> closed{{0, 30.0, std::vector<double>(50, 0.2)}};
