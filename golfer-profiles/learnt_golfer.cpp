@@ -14,6 +14,7 @@
 #include "golfer-profiles/pattern_learning.hpp"
 #include "golfer-profiles/preset_clubs.hpp"
 #include "golfer-profiles/preset_numbers.hpp"
+#include "golfer-profiles/sessions/prepare_sessions.hpp"
 #include "golfer-profiles/typical_club.hpp"
 
 namespace landwidth {
@@ -110,6 +111,7 @@ std::string note_for(const LearntClub& learnt) {
                                          : ", leaning on the pattern of the profile";
     else
         note += fmt::format(", leaning on a typical club scaled by {:.2f}", learnt.prior_scale);
+    if (!learnt.logged.session_note.empty()) note += "; " + learnt.logged.session_note;
     note += learnt.logged.run_m ? "; run: median of the shots" : "; run: not recorded";
     return note;
 }
@@ -242,6 +244,8 @@ void remark(const LearntClub& learnt, Joined joined, std::vector<std::string>& w
 
 LearntGolfer learnt_golfer(const std::vector<NamedLog>& logs, const LearnRequest& request) {
     LoggedClubs logged = logged_clubs(logs, request.kinds);
+    for (std::string& sentence : prepare_sessions(logged, logs, request.sessions))
+        logged.warnings.push_back(std::move(sentence));
     Start start = start_of(logged.clubs, request, logs);
     LearntGolfer result{std::move(start.golfer), {}, std::move(logged.warnings)};
     for (const LoggedClub& club : logged.clubs) {

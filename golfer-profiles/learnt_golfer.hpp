@@ -10,6 +10,7 @@
 #include "golfer-profiles/pattern_prior.hpp"
 #include "golfer-profiles/presets.hpp"
 #include "golfer-profiles/profile.hpp"
+#include "golfer-profiles/sessions/session_assumptions.hpp"
 
 namespace landwidth {
 
@@ -20,6 +21,7 @@ struct LearnRequest {
     std::optional<Golfer> onto = {};
     std::vector<KindOfClub> kinds = {};
     PatternPrior weight;
+    SessionAssumptions sessions = {};
 };
 
 enum class PriorSource { typical, own };  // own: an earlier pattern of the same golfer and club

@@ -67,6 +67,10 @@ struct EngineAssumptions {
     double recovery_stuck_share;
     // Share of a ball's side offset that is curve and not direction: it grows with a head wind.
     double curve_share;
+    // Sessions that shots were recorded in: see golfer-profiles/sessions/session_assumptions.hpp.
+    double range_ball_loss;
+    double bay_widening;
+    double session_half_life_days;
     // What is known of a pattern before any shot is recorded.
     PatternPrior prior;
     // Confidence: how many draws of the patterns are made, and below which share of draws a verdict is a
