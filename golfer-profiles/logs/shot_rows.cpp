@@ -40,13 +40,13 @@ FieldRange range_of(LogField field) {
         case LogField::launch:
             return {-30, 80, "deg"};
         case LogField::temperature:
-            return {coldest_c, hottest_c, "c"};
+            return {coldest_c, hottest_c, "°C"};
         case LogField::altitude:
             return {lowest_place_m, highest_place_m, "m"};
         case LogField::pressure:
-            return {thinnest_air_pa / pascals_per_hpa, densest_air_pa / pascals_per_hpa, "hpa"};
+            return {thinnest_air_pa / pascals_per_hpa, densest_air_pa / pascals_per_hpa, "hPa"};
         case LogField::humidity:
-            return {0, 100, "pct"};
+            return {0, 100, "%"};
         case LogField::wind:
             return {0, strongest_wind_mph, "mph"};
         case LogField::wind_from:

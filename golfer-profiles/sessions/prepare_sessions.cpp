@@ -83,11 +83,12 @@ class Preparation {
     ToReference flight_of(const LoggedClub& club, const std::vector<Shot>& shots) const {
         constexpr std::size_t settling_shots = 31;
         constexpr int rounds = 3;
+        constexpr double shortest_m = 1.0, longest_m = Yards{450.0}.metres();  // as a log may hold
         const std::size_t step = shots.size() / settling_shots + 1;
         std::vector<double> carries;
         for (const Shot& shot : shots)
             carries.push_back(shot.course_ball.carry_m);
-        double carry_m = std::max(median(carries), 1.0);
+        double carry_m = std::clamp(median(carries), shortest_m, longest_m);
         const auto flight = [&] {
             Club usual{.name = club.name, .kind = club.kind, .pattern = ShotPattern{}, .launch = club.launch};
             usual.pattern->usual.centre.carry_m = carry_m;
@@ -103,7 +104,7 @@ class Preparation {
                 if (place && shot.course_ball.carry_m > 0.0) changes.push_back(place->carry_m / carries[i]);
             }
             if (changes.empty()) break;
-            carry_m = std::max(median(carries) * median(changes), 1.0);
+            carry_m = std::clamp(median(carries) * median(changes), shortest_m, longest_m);
         }
         return flight();
     }

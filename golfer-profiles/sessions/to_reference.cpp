@@ -50,13 +50,16 @@ ToReference::ToReference(const ClubFlight& club, double curve_share)
     : club_(club), curve_share_(curve_share) {
     const BallLaunch curving{.launch = club.launch(), .tilt_rad = measured_tilt_rad};
     const ShotOffset lands = landing_of(fly(curving, reference_air(), club.aerodynamics()));
-    tilt_per_curve_ = measured_tilt_rad / direction_of(lands);
+    curve_per_tilt_ = direction_of(lands) / measured_tilt_rad;
 }
 
 BallLaunch ToReference::aimed(const Launch& launch, double off_line_rad) const {
+    // A ball without spin does not curve.
+    constexpr double least_curve_per_tilt = 1e-3;
+    if (curve_per_tilt_ < least_curve_per_tilt) return {.launch = launch, .right_rad = off_line_rad};
     const double tilt =
-        std::clamp(curve_share_ * off_line_rad * tilt_per_curve_, -most_tilt_rad, most_tilt_rad);
-    return {.launch = launch, .right_rad = off_line_rad - tilt / tilt_per_curve_, .tilt_rad = tilt};
+        std::clamp(curve_share_ * off_line_rad / curve_per_tilt_, -most_tilt_rad, most_tilt_rad);
+    return {.launch = launch, .right_rad = off_line_rad - tilt * curve_per_tilt_, .tilt_rad = tilt};
 }
 
 ToReference::Ball ToReference::own_ball(const Launch& launch, double log_drag) const {

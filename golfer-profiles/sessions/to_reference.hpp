@@ -45,7 +45,7 @@ class ToReference {
 
     ClubFlight club_;
     double curve_share_;
-    double tilt_per_curve_;  // of the spin axis, a radian of direction on the reference day
+    double curve_per_tilt_;  // direction on the reference day, a radian of the spin axis
 };
 
 }  // namespace landwidth

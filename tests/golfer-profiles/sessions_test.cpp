@@ -81,7 +81,7 @@ TEST_CASE("rows say what they were hit in", "[log]") {
 
 TEST_CASE("conditions that cannot be are refused with row and column", "[log]") {
     REQUIRE_THAT(refused("temperature_c", "60"),
-                 Contains("row 2, column \"temperature_c\": \"60\": that is 60 c; -20 to 50 c"));
+                 Contains("row 2, column \"temperature_c\": \"60\": that is 60 °C; -20 to 50 °C"));
     REQUIRE_THAT(refused("temperature_c", "8 mph"), Contains("is no unit of temperature"));
     REQUIRE_THAT(refused("altitude_m", "9000"), Contains("row 2, column \"altitude_m\""));
     REQUIRE_THAT(refused("pressure_hpa", "29.6"), Contains("row 2, column \"pressure_hpa\""));

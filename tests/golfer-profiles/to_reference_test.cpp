@@ -165,6 +165,11 @@ TEST_CASE("hardly airborne balls stay, and none is invented in a storm") {
     REQUIRE(*drive.landing({9.0, 4.0}, wind(-15, 0), {}) == ShotOffset{9.0, 4.0});
     // 260 m against 60 mph is out of this club's reach.
     REQUIRE(!drive.landing({260.0, 0.0}, wind(-60, 0), {}));
+    // A ball that does not spin goes where it was hit.
+    Club spinless = club_of(swings[1], true);
+    spinless.launch = test::launch_of(145, 13, 0);
+    spinless.pattern->usual.centre.carry_m = 120;
+    REQUIRE(ToReference(ClubFlight(spinless), half_curve).landing({120.0, 9.0}, wind(-5, 0), {}));
     // A recorded launch that no drag brings so far is set aside for the club's.
     const Launch topped{60 * metres_per_second_per_mph, 2 * radians_per_degree, 10.0};
     const AirFlow breeze = wind(-8, 0);
