@@ -34,6 +34,10 @@ std::optional<Launch> launch_of(const LoggedShot& row) {
     return Launch{*row.ball_speed_mps, *row.launch_rad, *row.spin_rad_per_s};
 }
 
+std::string shots_words(std::size_t count) {
+    return fmt::format("{} shot{}", count, count == 1 ? "" : "s");
+}
+
 // What was done to the shots of one log that were hit in the same conditions.
 struct Moved {
     std::string words;  // of the conditions; empty when they differ from row to row
@@ -163,10 +167,9 @@ class Preparation {
             if (++told > most_told) continue;
             std::string place = logs_[key.first].file;
             if (key.second) place += ", " + clubs_.sessions[*key.second].label;
-            said_.push_back(fmt::format("{}: {} shot{} ({}) brought to the reference day: on average {}",
-                                        place, sum.shots, sum.shots == 1 ? "" : "s",
-                                        sum.words.empty() ? "conditions by row" : sum.words,
-                                        change_words(sum)));
+            said_.push_back(fmt::format(
+                "{}: {} ({}) brought to the reference day: on average {}", place, shots_words(sum.shots),
+                sum.words.empty() ? "conditions by row" : sum.words, change_words(sum)));
             if (sum.not_found > 0) {
                 said_.push_back(fmt::format(
                     "{}: {} of these shots could not be: no ball of their club lands there in such a wind; "
@@ -205,21 +208,19 @@ class Preparation {
                                              club.session_note.empty() ? "" : "; ", shots.size(), factor);
         }
         if (from_bays == 0) return;
+        const std::string mats = "; carries off a mat are taken for those off grass (assumption)";
         if (factor == 1.0) {
             said_.push_back(
-                fmt::format("{} shots are from a bay or a mat, which understates the spread of the course by "
-                            "a fifth to a "
-                            "third, as commonly said; to allow for it say --assume bay_widening=1.25; "
-                            "carries off a mat are "
-                            "taken for those off grass (assumption)",
-                            from_bays));
+                shots_words(from_bays) +
+                " from a bay or a mat: the spread of the course is understated by a fifth to a third, "
+                "as commonly said; to allow for it say --assume bay_widening=1.25" +
+                mats);
         } else {
-            said_.push_back(fmt::format(
-                "the spread of {} shots from a bay or a mat is widened by a factor of {:g} about the middle "
-                "of "
-                "their club's (assumption bay_widening); carries off a mat are taken for those off grass "
-                "(assumption)",
-                from_bays, factor));
+            said_.push_back(
+                fmt::format("{} from a bay or a mat: spread widened by a factor of {:g} about the "
+                            "middle of their club's (assumption bay_widening)",
+                            shots_words(from_bays), factor) +
+                mats);
         }
     }
 

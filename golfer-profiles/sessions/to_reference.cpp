@@ -21,6 +21,8 @@ constexpr double hardly_airborne_m = 10.0;
 // What is left over is made up for by taking differences.
 constexpr double near_enough_m = 0.2;
 constexpr int most_flights = 25;
+// Of the integrator: landings are good to a few millimetres, and sooner found.
+constexpr double tolerance = 1e-5;
 
 // As far as ClubFlight believes a recorded launch.
 constexpr double least_drag = 0.3, most_drag = 2.5;
@@ -85,9 +87,10 @@ std::optional<ShotOffset> ToReference::found(const ShotOffset& landed, const Air
     for (int flight = 0; flight < most_flights; ++flight) {
         const Ball ball = search.ball(value);
         const BallLaunch launch = aimed(ball.launch, off_line);
-        const ShotOffset there = landing_of(fly(launch, flow, ball.aerodynamics));
+        const ShotOffset there = landing_of(fly(launch, flow, ball.aerodynamics, 0.0, tolerance));
         if (std::hypot(there.carry_m - landed.carry_m, there.side_m - landed.side_m) < near_enough_m) {
-            const ShotOffset reference = landing_of(fly(launch, reference_air(), ball.aerodynamics));
+            const ShotOffset reference =
+                landing_of(fly(launch, reference_air(), ball.aerodynamics, 0.0, tolerance));
             return ShotOffset{landed.carry_m + (reference.carry_m - there.carry_m),
                               landed.side_m + (reference.side_m - there.side_m)};
         }
