@@ -11,7 +11,7 @@
 // The flights are those of ball_flight.hpp. Against balls of it with the club's lift, up to 15 mph, 0 to 35 C
 // and 1600 m, the result is within a yard (or 1 %) of the truth where the launch of shot or club is recorded.
 // At worst of those days (which move a drive by 50 yd) it is 11 yd off for a drive that is launched 2 degrees
-// higher and spins a fifth more than is usual, without a word of it in the log; 4 yd for one 7 degrees off
+// higher and spins a fifth more than is usual, without a word of it in the log; 6 yd for one 6.5 degrees off
 // the line that is all curve; 9 yd for a ball that lifts a tenth more (tests/golfer-profiles/
 // to_reference_test.cpp holds the first two). Metres.
 #pragma once
