@@ -40,6 +40,14 @@ Weather standard_weather(double altitude_m) {
     return {temperature_k, sea_level_pa * std::pow(temperature_k / sea_level_k, exponent), 0.0};
 }
 
+Weather weather_of(const WeatherReport& report) {
+    Weather weather = standard_weather(report.altitude_m.value_or(0.0));
+    weather.pressure_pa = report.pressure_pa.value_or(weather.pressure_pa);
+    weather.temperature_k = report.temperature_k.value_or(weather.temperature_k);
+    weather.humidity = report.humidity.value_or(weather.humidity);
+    return weather;
+}
+
 Air air_of(const Weather& weather) {
     const double t = weather.temperature_k;
     if (!(t > 0.0 && std::isfinite(t)) ||

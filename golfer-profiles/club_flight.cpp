@@ -102,6 +102,10 @@ ClubFlight ClubFlight::punch() const {
     return low;
 }
 
+Launch ClubFlight::launch_at(double ratio) const {
+    return scaled(launch_, ratio);
+}
+
 BallLaunch ClubFlight::launch_for(double carry_m) const {
     if (!(carry_m > 0.0 && std::isfinite(carry_m)))
         throw std::invalid_argument("a carry that is not above 0");

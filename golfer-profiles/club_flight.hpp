@@ -40,6 +40,8 @@ class ClubFlight {
     // usual carry (a flier). carry in (0, 1.6 carry_m()]. On the reference day its flight carries `carry_m`
     // to within 1e-6 of it.
     BallLaunch launch_for(double carry_m) const;
+    // The same kind of ball, its speed so many times the usual one's. ratio > 0.
+    Launch launch_at(double ratio) const;
 
   private:
     ClubFlight() = default;

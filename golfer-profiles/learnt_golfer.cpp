@@ -18,6 +18,7 @@
 #include "golfer-profiles/order_statistics.hpp"
 #include "golfer-profiles/preset_clubs.hpp"
 #include "golfer-profiles/preset_numbers.hpp"
+#include "golfer-profiles/sessions/prepare_sessions.hpp"
 #include "golfer-profiles/typical_club.hpp"
 
 namespace landwidth {
@@ -97,6 +98,8 @@ class Learning {
   public:
     Learning(const std::vector<NamedLog>& logs, const LearnRequest& request)
         : logs_(logs), request_(request), logged_(logged_clubs(logs, request.kinds)) {
+        for (std::string& sentence : prepare_sessions(logged_, logs, request.sessions))
+            logged_.warnings.push_back(std::move(sentence));
         result_.warnings = std::move(logged_.warnings);
         start();
         for (const Session& session : logged_.sessions)
@@ -307,6 +310,7 @@ class Learning {
         note += learnt.source == PriorSource::own && learnt.earlier_shots == 0
                     ? ", with the pattern the profile stated before and the golfer's other clubs"
                     : ", with the golfer's other clubs and what is typical of the level";
+        if (!learnt.logged.session_note.empty()) note += "; " + learnt.logged.session_note;
         note += learnt.logged.run_m ? "; run: median of the shots" : "; run: not recorded";
         return note;
     }

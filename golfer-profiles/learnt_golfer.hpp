@@ -11,6 +11,7 @@
 #include "golfer-profiles/logged_clubs.hpp"
 #include "golfer-profiles/presets.hpp"
 #include "golfer-profiles/profile.hpp"
+#include "golfer-profiles/sessions/session_assumptions.hpp"
 
 namespace landwidth {
 
@@ -22,7 +23,9 @@ struct LearnRequest {
     bool handicap_known = true;
     std::optional<Golfer> onto = {};
     std::vector<KindOfClub> kinds = {};
+    std::vector<std::string> carried = {};  // builds that stand for their club, see logged_clubs
     GolferPrior weight;
+    SessionAssumptions sessions = {};
 };
 
 enum class PriorSource { typical, own };  // own: an earlier pattern of the same golfer and club

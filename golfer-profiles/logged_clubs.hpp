@@ -44,12 +44,16 @@ struct LoggedClub {
     bool is_the_one_carried = false;
     std::optional<double> run_m = {};   // median of the shots with carry and total
     std::optional<Launch> launch = {};  // medians of the shots with ball speed, launch angle and spin
+    // What prepare_sessions made of its shots, for the club's note; may be empty.
+    std::string session_note = {};
 };
 
 struct LoggedClubs {
     std::vector<LoggedClub> clubs;       // in the order in which they first appear
     std::vector<Session> sessions = {};  // in the order in which they first appear; weights 1
     std::vector<std::string> warnings;
+    // Landings are those of the reference day and sessions are known: prepare_sessions has been here.
+    bool sessions_prepared = false;
 };
 
 // Names and builds are grouped as same_name compares. A shot that only has a total landed that much of it

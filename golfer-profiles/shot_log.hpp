@@ -12,6 +12,7 @@
 #include <string>
 #include <vector>
 
+#include "golfer-profiles/sessions/session_conditions.hpp"
 #include "golfer-profiles/shot_pattern.hpp"
 
 namespace landwidth {
@@ -39,6 +40,8 @@ struct LoggedShot {
     // Where on the face the ball was struck, from its centre: towards the toe and up positive.
     std::optional<double> strike_toe_m = {};
     std::optional<double> strike_up_m = {};
+    // What the row, or the user for the whole log, says about the conditions it was hit in.
+    SessionConditions conditions = {};
 };
 
 struct ShotLog {

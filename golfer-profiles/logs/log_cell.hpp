@@ -28,7 +28,7 @@ std::string_view digits_in(std::string_view text);
 struct LogNumber {
     double value;                    // in the unit written, or in the column's
     std::optional<LogUnit> written;  // the unit in the cell
-    double si(const LogUnit& of_column) const { return value * (written ? *written : of_column).si; }
+    double si(const LogUnit& of_column) const { return (written ? *written : of_column).in_si(value); }
 };
 
 // "231.5", "-3", "212 m", "98 mph". Throws InputError: empty, text, an ambiguous comma, a unit that is none

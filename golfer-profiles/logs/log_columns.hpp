@@ -30,6 +30,16 @@ enum class LogField {
     club_speed,
     launch,
     spin,
+    temperature,
+    altitude,
+    pressure,
+    humidity,
+    wind,
+    wind_from,
+    ball,
+    surface,
+    indoors,
+    air,
     start_lon,
     start_lat,
     finish_lon,
@@ -37,7 +47,7 @@ enum class LogField {
     target_lon,
     target_lat
 };
-inline constexpr std::size_t log_fields = 18;
+inline constexpr std::size_t log_fields = 28;
 
 // The kind of quantity of a field with a unit; nothing for texts and for degrees on earth.
 std::optional<Measure> measure_of(LogField field);

@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "geometry/units.hpp"
+#include "golfer-profiles/air.hpp"
 #include "golfer-profiles/profile_format.hpp"
 
 namespace landwidth {
@@ -25,9 +26,15 @@ std::string_view measure_words(Measure measure) {
         case Measure::angle:
             return "an angle";
         case Measure::spin:
+            return "a spin rate";
+        case Measure::temperature:
+            return "temperature";
+        case Measure::pressure:
+            return "pressure";
+        case Measure::share:
             break;
     }
-    return "a spin rate";
+    return "a share";
 }
 
 const std::vector<LogUnit>& log_units() {
@@ -41,17 +48,22 @@ const std::vector<LogUnit>& log_units() {
         {"kn", Measure::speed, 1852.0 / 3600.0},
         {"deg", Measure::angle, radians_per_degree},
         {"rpm", Measure::spin, radians_per_second_per_rpm},
+        {"c", Measure::temperature, 1.0, kelvin_at_zero_celsius},
+        {"f", Measure::temperature, 1.0 / 1.8, kelvin_at_zero_celsius - 32.0 / 1.8},
+        {"hpa", Measure::pressure, pascals_per_hpa},
+        {"inhg", Measure::pressure, pascals_per_inhg},
+        {"pct", Measure::share, 0.01},
     };
     return units;
 }
 
 std::optional<LogUnit> unit_written(std::string_view word) {
-    constexpr std::array<std::pair<std::string_view, std::string_view>, 21> spellings{{
+    constexpr std::array<std::pair<std::string_view, std::string_view>, 25> spellings{{
         {"yds", "yd"},   {"yard", "yd"},  {"yards", "yd"},   {"metre", "m"},     {"metres", "m"},
         {"meter", "m"},  {"meters", "m"}, {"mtr", "m"},      {"foot", "ft"},     {"feet", "ft"},
         {"m/s", "mps"},  {"km/h", "kmh"}, {"kph", "kmh"},    {"kt", "kn"},       {"kts", "kn"},
         {"knot", "kn"},  {"knots", "kn"}, {"degree", "deg"}, {"degrees", "deg"}, {"°", "deg"},
-        {"mi/h", "mph"},
+        {"mi/h", "mph"}, {"°c", "c"},     {"°f", "f"},       {"mbar", "hpa"},    {"%", "pct"},
     }};
     std::string suffix = in_small_letters(word);
     for (const auto& [written, meant] : spellings)

@@ -10,12 +10,16 @@
 namespace landwidth {
 
 // What kind of quantity a number is.
-enum class Measure { length, speed, angle, spin };
+enum class Measure { length, speed, angle, spin, temperature, pressure, share };
 
 struct LogUnit {
     std::string_view suffix;  // in a heading: "yd", "kmh"
     Measure measure;
-    double si;  // of one unit: metres, metres per second, radians, radians per second
+    double si;  // of one unit: metres, metres per second, radians, radians per second, kelvin, pascals
+    double zero = 0.0;  // SI value of 0 of the unit: 273.15 K of 0 C
+
+    double in_si(double value) const { return value * si + zero; }
+    double of_si(double si_value) const { return (si_value - zero) / si; }
 
     friend bool operator==(const LogUnit& a, const LogUnit& b) { return a.suffix == b.suffix; }
 };
@@ -23,7 +27,7 @@ struct LogUnit {
 // "a length", "a speed", ...
 std::string_view measure_words(Measure measure);
 
-// yd, m and ft; mph, mps, kmh and kn; deg; rpm.
+// yd, m and ft; mph, mps, kmh and kn; deg; rpm; c and f; hpa and inhg; pct.
 const std::vector<LogUnit>& log_units();
 
 // As people write it in a cell, in any case: "yd", "yards", "m/s", "km/h", "°".

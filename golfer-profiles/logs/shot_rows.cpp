@@ -8,6 +8,7 @@
 
 #include "geometry/error.hpp"
 #include "geometry/units.hpp"
+#include "golfer-profiles/air.hpp"
 #include "golfer-profiles/json_text.hpp"
 #include "golfer-profiles/logs/course_positions.hpp"
 #include "golfer-profiles/profile.hpp"
@@ -38,6 +39,18 @@ FieldRange range_of(LogField field) {
             return {10, 170, "mph"};
         case LogField::launch:
             return {-30, 80, "deg"};
+        case LogField::temperature:
+            return {coldest_c, hottest_c, "°C"};
+        case LogField::altitude:
+            return {lowest_place_m, highest_place_m, "m"};
+        case LogField::pressure:
+            return {thinnest_air_pa / pascals_per_hpa, densest_air_pa / pascals_per_hpa, "hPa"};
+        case LogField::humidity:
+            return {0, 100, "%"};
+        case LogField::wind:
+            return {0, strongest_wind_mph, "mph"};
+        case LogField::wind_from:
+            return {-180, 360, "deg"};
         default:
             return {0, 15000, "rpm"};
     }
@@ -45,8 +58,9 @@ FieldRange range_of(LogField field) {
 
 void check_range(const LogCell& cell, LogField field, double si) {
     const FieldRange range = range_of(field);
-    const double value = si / unit_written(range.unit)->si;
-    if (value >= range.low && value <= range.high) return;
+    const double value = unit_written(range.unit)->of_si(si);
+    const double rounding = 1e-9 * (range.high - range.low);
+    if (value >= range.low - rounding && value <= range.high + rounding) return;
     if (field == LogField::carry && value < 0) cell.refuse("a carry cannot be negative");
     if (field == LogField::total && value < 0) cell.refuse("a total cannot be negative");
     cell.refuse(fmt::format("that is {:.0f} {}; {:g} to {:g} {} is possible. Is a digit or the unit wrong?",
@@ -184,6 +198,7 @@ LoggedShot ShotRows::shot_of(const CsvRow& row) {
     shot.club_speed_mps = quantity_in(row, LogField::club_speed);
     shot.launch_rad = quantity_in(row, LogField::launch);
     shot.spin_rad_per_s = quantity_in(row, LogField::spin);
+    shot.conditions = conditions_in(row);
     return shot;
 }
 
@@ -198,6 +213,7 @@ std::vector<std::string> ShotRows::remarks() const {
         said.push_back(fmt::format("column {}: read as the cells say, {}", in_quotes(column.heading),
                                    counted_units(units->second)));
     }
+    if (winds_by_angle_) said.push_back(wind_remark());
     if (lettered_sides_ > 0 && signed_sides_ + plain_sides_ > 0) {
         said.push_back(
             fmt::format("column {}: {} sides with a letter, {} with a sign, {} with neither; those with "

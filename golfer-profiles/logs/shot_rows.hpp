@@ -31,6 +31,9 @@ class ShotRows {
     std::optional<double> quantity_in(const CsvRow& row, LogField field);
     double side_in(const CsvRow& row);
     void read_positions(const CsvRow& row, LoggedShot& shot) const;
+    SessionConditions conditions_in(const CsvRow& row);
+    std::optional<ShotWind> wind_in(const CsvRow& row);
+    std::string wind_remark() const;
     void count(const LogColumn& column, const LogNumber& number);
 
     const std::vector<CsvRow>& rows_;
@@ -39,6 +42,7 @@ class ShotRows {
     DecimalMarks marks_;
     // How many numbers of a field were in which unit, by its suffix.
     std::map<LogField, std::map<std::string, std::size_t>> units_;
+    bool winds_by_angle_ = false;
     std::size_t lettered_sides_ = 0, signed_sides_ = 0, plain_sides_ = 0;  // other than 0
 };
 

@@ -75,11 +75,12 @@ Weather DayOptions::weather() const {
             "--altitude and --pressure both say how thick the air is: give the pressure if it was measured "
             "at the course, else the altitude");
     }
-    Weather weather = standard_weather(altitude_ ? typed_altitude_m("--altitude", *altitude_) : 0.0);
-    if (pressure_) weather.pressure_pa = typed_pressure_pa("--pressure", *pressure_);
-    if (temperature_) weather.temperature_k = typed_temperature_k("--temperature", *temperature_);
-    if (humidity_) weather.humidity = typed_humidity("--humidity", *humidity_);
-    return weather;
+    WeatherReport report;
+    if (altitude_) report.altitude_m = typed_altitude_m("--altitude", *altitude_);
+    if (pressure_) report.pressure_pa = typed_pressure_pa("--pressure", *pressure_);
+    if (temperature_) report.temperature_k = typed_temperature_k("--temperature", *temperature_);
+    if (humidity_) report.humidity = typed_humidity("--humidity", *humidity_);
+    return weather_of(report);
 }
 
 Conditions DayOptions::conditions() const {

@@ -47,6 +47,7 @@ void ProfileLearnCommand::setup(CLI::App& app) {
                    "which column of the logs holds what, e.g. carry_yd=\"Carry\"; repeatable")
         ->type_name("OURS=THEIRS")
         ->allow_extra_args(false);
+    session_.setup(app);
     auto* onto =
         app.add_option("--onto", onto_, "a profile whose clubs the shots are added to")->type_name("PROFILE");
     golfer_.setup(app);
@@ -70,7 +71,12 @@ void ProfileLearnCommand::setup(CLI::App& app) {
         "have\n"
         "total_yd, build, ball_speed_mph, club_speed_mph, launch_deg, spin_rpm, peak_yd, date and note; with "
         "_m, _ft,\n"
-        "_mps and _kmh for other units. A log from the course has club, start_lon, start_lat, finish_lon,\n"
+        "_mps and _kmh for other units. What a shot was hit in: temperature_c, altitude_m, pressure_hpa, "
+        "humidity_pct,\n"
+        "wind_mph with wind_from_deg (clockwise from the line of the shot: 0 or against, 90 or right, 180 or "
+        "behind),\n"
+        "ball (course, range), surface (grass, mat, tee), indoors (yes, no), air (as-hit, reference). A log "
+        "from the course has club, start_lon, start_lat, finish_lon,\n"
         "finish_lat, target_lon and target_lat: the shots that were full swings from good lies.\n"
         "Example: landwidth profile learn session.csv --handicap 10 --column carry_yd=\"Carry\" -o me.json\n"
         "Example: landwidth profile learn round.csv --onto me.json -o me-too.json");
@@ -85,6 +91,10 @@ LearnRequest ProfileLearnCommand::request(std::ostream& err) const {
                          .onto = {},
                          .kinds = {},
                          .weight = assumptions.engine.prior};
+    request.sessions = {.range_ball_loss = assumptions.engine.range_ball_loss,
+                        .bay_widening = assumptions.engine.bay_widening,
+                        .half_life_days = assumptions.engine.session_half_life_days,
+                        .curve_share = assumptions.engine.curve_share};
     for (const std::string& text : kinds_)
         request.kinds.push_back(kind_in(text));
     if (onto_.empty()) {
@@ -114,6 +124,8 @@ int ProfileLearnCommand::run(std::ostream& out, std::ostream& err) {
         for (const std::string& warning : logs.back().log.warnings)
             err << fmt::format("landwidth: warning: {}: {}\n", file, warning);
     }
+    for (const std::string& warning : session_.complete(logs))
+        err << "landwidth: warning: " << warning << '\n';
     const LearntGolfer learnt = learnt_golfer(logs, learn);
     for (const std::string& warning : learnt.warnings)
         err << "landwidth: warning: " << warning << '\n';

@@ -9,6 +9,7 @@
 #include "planner/commands/command.hpp"
 #include "planner/commands/golfer_options.hpp"
 #include "planner/commands/output_options.hpp"
+#include "planner/commands/session_options.hpp"
 
 namespace landwidth {
 
@@ -25,6 +26,7 @@ class ProfileLearnCommand : public Command {
     std::vector<std::string> kinds_;    // wonder club=hybrid
     std::vector<std::string> assumed_;
     std::string onto_;
+    SessionOptions session_;
     GolferOptions golfer_;
     std::string units_ = "yards";
     OutputOptions output_;

@@ -16,18 +16,6 @@
 namespace landwidth {
 namespace {
 
-constexpr double strongest_wind_mph = 60.0;
-constexpr double coldest_c = -20.0;
-constexpr double hottest_c = 50.0;
-// The Dead Sea's shore lies at -430 m; no course is known above 4400 m (from memory).
-constexpr double lowest_place_m = -500.0;
-constexpr double highest_place_m = 4500.0;
-constexpr double thinnest_air_pa = 55000.0;
-constexpr double densest_air_pa = 110000.0;
-
-constexpr double pa_per_hpa = 100.0;
-// Conventional inch of mercury at 0 C.
-constexpr double pa_per_inhg = 3386.389;
 
 double wind_speed_mps(const Typed& typed, std::string_view speed, std::string_view example) {
     const TypedQuantity quantity = quantity_of(typed, speed, example);
@@ -70,7 +58,8 @@ Bearing wind_bearing(const Typed& typed, std::string_view word) {
 }
 
 void check_temperature(const Typed& typed, const TypedQuantity& quantity, double celsius) {
-    if (celsius >= coldest_c && celsius <= hottest_c) return;
+    constexpr double rounding = 1e-9;
+    if (celsius >= coldest_c - rounding && celsius <= hottest_c + rounding) return;
     const bool in_fahrenheit = quantity.unit.ends_with('f');
     // What the number would be had the other unit been meant.
     const double other_c = in_fahrenheit ? quantity.number : (quantity.number - 32.0) / 1.8;
@@ -112,14 +101,10 @@ Wind typed_wind(std::string_view option, std::string_view text) {
 double typed_temperature_k(std::string_view option, std::string_view text) {
     constexpr std::string_view example = "8C or 46F";
     const Typed typed{option, text};
-    TypedQuantity quantity = quantity_of(typed, text, example);
-    std::string& unit = quantity.unit;
-    if (unit.starts_with("°")) unit.erase(0, std::string_view("°").size());
-    if (unit != "c" && unit != "f")
-        typed.refuse(fmt::format("{} is no unit of temperature here: write {}", in_quotes(unit), example));
-    const double celsius = unit == "c" ? quantity.number : (quantity.number - 32.0) / 1.8;
-    check_temperature(typed, quantity, celsius);
-    return celsius + kelvin_at_zero_celsius;
+    const TypedQuantity quantity = quantity_of(typed, text, example);
+    const double kelvin = si_of(typed, quantity, Measure::temperature, example);
+    check_temperature(typed, quantity, kelvin - kelvin_at_zero_celsius);
+    return kelvin;
 }
 
 double typed_altitude_m(std::string_view option, std::string_view text) {
@@ -139,16 +124,13 @@ double typed_pressure_pa(std::string_view option, std::string_view text) {
     constexpr std::string_view example = "1002hPa, 1002mbar or 29.6inHg";
     const Typed typed{option, text};
     const TypedQuantity quantity = quantity_of(typed, text, example);
+    const double pressure_pa = si_of(typed, quantity, Measure::pressure, example);
     const bool inches = quantity.unit == "inhg";
-    if (!inches && quantity.unit != "hpa" && quantity.unit != "mbar")
-        typed.refuse(
-            fmt::format("{} is no unit of pressure here: write {}", in_quotes(quantity.unit), example));
-    const double pressure_pa = quantity.number * (inches ? pa_per_inhg : pa_per_hpa);
     if (is_air_pressure(pressure_pa)) return pressure_pa;
-    const bool other_meant = is_air_pressure(quantity.number * (inches ? pa_per_hpa : pa_per_inhg));
+    const bool other_meant = is_air_pressure(quantity.number * (inches ? pascals_per_hpa : pascals_per_inhg));
     typed.refuse(fmt::format(
         "no course has air of {:.4g} hPa; from {:g} to {:g} hPa, measured there, is expected{}",
-        pressure_pa / pa_per_hpa, thinnest_air_pa / pa_per_hpa, densest_air_pa / pa_per_hpa,
+        pressure_pa / pascals_per_hpa, thinnest_air_pa / pascals_per_hpa, densest_air_pa / pascals_per_hpa,
         other_meant ? fmt::format("; was {:g}{} meant?", quantity.number, inches ? "hPa" : "inHg") : ""));
 }
 

@@ -32,7 +32,7 @@ double si_of(const Typed& typed, const TypedQuantity& quantity, Measure measure,
     if (!unit || unit->measure != measure)
         typed.refuse(fmt::format("{} is no unit of {} here: write {}", in_quotes(quantity.unit),
                                  measure_words(measure), example));
-    return quantity.number * unit->si;
+    return unit->in_si(quantity.number);
 }
 
 }  // namespace landwidth

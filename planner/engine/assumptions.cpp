@@ -19,6 +19,7 @@ constexpr ConstantUnit strokes_per_100_yd{"strokes/100 yd", 1.0 / (100.0 * metre
 constexpr ConstantUnit handicap{"handicap", 1.0};
 constexpr ConstantUnit factor{"factor", 1.0};
 constexpr ConstantUnit count{"count", 1.0};
+constexpr ConstantUnit days{"days", 1.0};
 
 // What coarser cells are larger by.
 constexpr double coarser_cells = 2.0;
@@ -157,6 +158,18 @@ const std::array constants{
              "share of punches out of trees that hit timber and stay", lie_source},
     Constant{"curve_share", 0.5, share, 0.0, 1.0, IN(engine, curve_share),
              "share of a ball's side offset that is curve and not direction", assumption},
+
+    Constant{
+        "range_ball_loss", 0.05, share, 0.0, 0.3, IN(engine, range_ball_loss),
+        "share of its carry that a range ball loses against a course ball, where shots are said to be of "
+        "range balls",
+        assumption},
+    Constant{"bay_widening", 1.0, factor, 1.0, 2.0, IN(engine, bay_widening),
+             "how much wider than recorded the shots of a bay or a mat are taken to be on the course (1: as "
+             "recorded; commonly said to be 1.2 to 1.33)",
+             assumption},
+    Constant{"session_half_life_days", 730.0, days, 30.0, 1e6, IN(engine, session_half_life_days),
+             "a session so much older than the newest counts half", assumption},
 
     Constant{"golfer_carry_differs", known.carry.golfer, share, 0.0005, 0.5, IN(engine, prior.carry.golfer),
              "how far the carries of golfers of one level differ, all clubs alike (standard deviation)",

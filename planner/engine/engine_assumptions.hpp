@@ -91,6 +91,10 @@ struct EngineAssumptions {
     double curve_share;
     // What is known of a golfer's patterns before any shot is recorded.
     GolferPrior prior;
+    // Sessions that shots were recorded in: see golfer-profiles/sessions/session_assumptions.hpp.
+    double range_ball_loss;
+    double bay_widening;
+    double session_half_life_days;
     // Confidence: how many draws of the patterns are made, and below which share of draws a verdict is a
     // toss-up.
     double confidence_draws;
