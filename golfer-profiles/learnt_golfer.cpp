@@ -241,17 +241,19 @@ void remark(const LearntClub& learnt, Joined joined, std::vector<std::string>& w
 }  // namespace
 
 LearntGolfer learnt_golfer(const std::vector<NamedLog>& logs, const LearnRequest& request) {
-    LoggedClubs logged = logged_clubs(logs, request.kinds);
+    LoggedClubs logged = logged_clubs(logs, request.kinds, request.carried);
     Start start = start_of(logged.clubs, request, logs);
+    check_room(start.golfer, logged.clubs, logs.front().file);
     LearntGolfer result{std::move(start.golfer), {}, std::move(logged.warnings)};
     for (const LoggedClub& club : logged.clubs) {
-        Club* meant = club_meant(result.golfer, club);
+        Club* meant = club_meant(result.golfer, club, logged.clubs);
         const bool own = request.onto && meant != nullptr && meant->pattern;
         const GolferRequest& typical = is_driver(club) ? start.for_drivers : start.for_others;
         LearntClub learnt =
             learnt_club(club, own ? own_before(*meant) : typical_before(club, typical), request.weight, logs);
-        if (meant != nullptr) learnt.club.name = meant->name;
-        const Joined joined = join_bag(result.golfer, learnt.club, meant, !club.build.empty());
+        if (meant != nullptr && !club.is_the_one_carried) learnt.club.name = meant->name;
+        const Joined joined =
+            join_bag(result.golfer, learnt.club, meant, !club.build.empty() && !club.is_the_one_carried);
         remark(learnt, joined, result.warnings);
         result.clubs.push_back(std::move(learnt));
     }

@@ -20,6 +20,8 @@ struct LearnRequest {
     std::optional<Golfer> onto = {};
     std::vector<KindOfClub> kinds = {};
     PatternPrior weight;
+    // Builds in the bag of clubs that are only logged as builds: "driver, 45.5 in".
+    std::vector<std::string> carried = {};
 };
 
 enum class PriorSource { typical, own };  // own: an earlier pattern of the same golfer and club

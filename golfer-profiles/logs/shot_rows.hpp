@@ -21,7 +21,8 @@ class ShotRows {
 
     // In the order of the rows. Throws InputError with file, row and column.
     std::vector<LoggedShot> read();
-    // After read(): how mixed units and mixed forms of sides were taken. One sentence each.
+    // After read(): how mixed units and mixed forms of sides were taken, and which shots for lost. One
+    // sentence each.
     std::vector<std::string> remarks() const;
 
   private:
@@ -31,6 +32,9 @@ class ShotRows {
     std::optional<double> quantity_in(const CsvRow& row, LogField field);
     double side_in(const CsvRow& row);
     void read_positions(const CsvRow& row, LoggedShot& shot) const;
+    void read_distances(const CsvRow& row, LoggedShot& shot);
+    bool has_nothing(const CsvRow& row, LogField field) const;
+    bool is_said_lost(const CsvRow& row) const;
     void count(const LogColumn& column, const LogNumber& number);
 
     const std::vector<CsvRow>& rows_;
@@ -40,6 +44,7 @@ class ShotRows {
     // How many numbers of a field were in which unit, by its suffix.
     std::map<LogField, std::map<std::string, std::size_t>> units_;
     std::size_t lettered_sides_ = 0, signed_sides_ = 0, plain_sides_ = 0;  // other than 0
+    std::vector<std::size_t> lost_rows_, found_rows_;  // found: said to be lost, with a place all the same
 };
 
 }  // namespace landwidth

@@ -8,6 +8,8 @@
 
 #include "geometry/error.hpp"
 #include "golfer-profiles/json_text.hpp"
+#include "golfer-profiles/logs/column_file.hpp"
+#include "golfer-profiles/logs/log_columns.hpp"
 #include "golfer-profiles/profile_file.hpp"
 #include "golfer-profiles/shot_log.hpp"
 #include "planner/engine/assumptions.hpp"
@@ -47,6 +49,9 @@ void ProfileLearnCommand::setup(CLI::App& app) {
                    "which column of the logs holds what, e.g. carry_yd=\"Carry\"; repeatable")
         ->type_name("OURS=THEIRS")
         ->allow_extra_args(false);
+    app.add_option("--columns", column_file_,
+                   "a file of such lines, ours = theirs; what --column says goes before it")
+        ->type_name("FILE");
     auto* onto =
         app.add_option("--onto", onto_, "a profile whose clubs the shots are added to")->type_name("PROFILE");
     golfer_.setup(app);
@@ -55,6 +60,11 @@ void ProfileLearnCommand::setup(CLI::App& app) {
                    "what a club is whose name does not tell, e.g. \"old faithful=hybrid\"; "
                    "repeatable")
         ->type_name("NAME=KIND")
+        ->allow_extra_args(false);
+    app.add_option("--carried", carried_,
+                   "which build is in the bag where every shot of a club is of a build, e.g. \"driver, 45.5 "
+                   "in\"; repeatable; otherwise the one with the most shots")
+        ->type_name("CLUB, BUILD")
         ->allow_extra_args(false);
     app.add_option("--assume", assumed_,
                    "override a modelling assumption, e.g. preset_worth_shots=20; repeatable")
@@ -68,9 +78,13 @@ void ProfileLearnCommand::setup(CLI::App& app) {
     app.footer(
         "A log has the columns club, carry_yd (or total_yd) and side_yd, right positive or as 12R, and may "
         "have\n"
-        "total_yd, build, ball_speed_mph, club_speed_mph, launch_deg, spin_rpm, peak_yd, date and note; with "
-        "_m, _ft,\n"
-        "_mps and _kmh for other units. A log from the course has club, start_lon, start_lat, finish_lon,\n"
+        "total_yd, build, ball_speed_mph, club_speed_mph, launch_deg, spin_rpm, peak_yd, date, session, "
+        "note, "
+        "result,\n"
+        "strike_toe_mm and strike_up_mm; with _m, _ft, _mps and _kmh for other units. A ball without a place "
+        "that\n"
+        "note or result call lost counts as lost. A log from the course has club, start_lon, start_lat, "
+        "finish_lon,\n"
         "finish_lat, target_lon and target_lat: the shots that were full swings from good lies.\n"
         "Example: landwidth profile learn session.csv --handicap 10 --column carry_yd=\"Carry\" -o me.json\n"
         "Example: landwidth profile learn round.csv --onto me.json -o me-too.json");
@@ -83,6 +97,7 @@ LearnRequest ProfileLearnCommand::request(std::ostream& err) const {
     LearnRequest request{.typical = {}, .onto = {}, .kinds = {}, .weight = assumptions.engine.prior};
     for (const std::string& text : kinds_)
         request.kinds.push_back(kind_in(text));
+    request.carried = carried_;
     if (onto_.empty()) {
         if (!golfer_.has_handicap())
             throw UsageError("say --handicap INDEX, or --onto PROFILE to add to a profile");
@@ -98,17 +113,23 @@ LearnRequest ProfileLearnCommand::request(std::ostream& err) const {
     return request;
 }
 
-int ProfileLearnCommand::run(std::ostream& out, std::ostream& err) {
-    output_.check();
-    std::vector<ColumnName> columns;
+std::vector<ColumnName> ProfileLearnCommand::columns() const {
+    std::vector<ColumnName> typed;
     for (const std::string& text : columns_) {
         auto [ours, theirs] = split("--column", text, text.find('='));
-        columns.push_back({std::move(ours), std::move(theirs)});
+        typed.push_back({std::move(ours), std::move(theirs)});
     }
+    check_mapping(typed);
+    return column_file_.empty() ? typed : combined(std::move(typed), read_column_file(column_file_));
+}
+
+int ProfileLearnCommand::run(std::ostream& out, std::ostream& err) {
+    output_.check();
+    const std::vector<ColumnName> mapping = columns();
     const LearnRequest learn = request(err);
     std::vector<NamedLog> logs;
     for (const std::string& file : logs_) {
-        logs.push_back({file, read_shot_log(file, columns)});
+        logs.push_back({file, read_shot_log(file, mapping)});
         for (const std::string& warning : logs.back().log.warnings)
             err << fmt::format("landwidth: warning: {}: {}\n", file, warning);
     }
