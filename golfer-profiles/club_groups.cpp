@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <iterator>
 #include <optional>
+#include <set>
 #include <unordered_map>
 #include <utility>
 
@@ -33,7 +34,7 @@ std::string joined(const std::vector<std::string>& names) {
 // The spellings met of one club or one build.
 struct Spellings {
     std::vector<std::string> met;
-    // Whether this is how it was written first, but for case.
+    // `name` when it was so written first, but for case; else how it was.
     const std::string& first_or(const std::string& name) {
         const auto is_known = [&](const std::string& m) { return same_name(m, name); };
         if (std::none_of(met.begin(), met.end(), is_known)) met.push_back(name);
@@ -127,25 +128,22 @@ std::string nearest_hint(std::string_view word, const Names& names) {
     return nearest ? fmt::format("; did you mean {}?", in_quotes(*nearest)) : "";
 }
 
-void check_kinds(const std::vector<KindOfClub>& kinds, const std::vector<ShotGroup>& groups,
-                 const std::vector<NamedLog>& logs) {
+void check_kinds(const std::vector<KindOfClub>& kinds, const std::vector<NamedLog>& logs) {
+    if (kinds.empty()) return;
+    std::set<std::string> clubs, builds;
+    for (const NamedLog& log : logs) {
+        for (const LoggedShot& shot : log.log.shots) {
+            clubs.insert(shot.club);
+            if (!shot.build.empty()) builds.insert(fmt::format("{}, {}", shot.club, shot.build));
+        }
+    }
     for (const KindOfClub& said : kinds) {
-        const bool is_group = std::any_of(groups.begin(), groups.end(), [&](const ShotGroup& g) {
-            return same_name(said.club, g.club) || same_name(said.club, g.name());
-        });
-        if (is_group) continue;
-        const bool is_spelling = std::any_of(logs.begin(), logs.end(), [&](const NamedLog& log) {
-            return std::any_of(log.log.shots.begin(), log.log.shots.end(), [&](const LoggedShot& shot) {
-                return same_name(said.club, shot.club) ||
-                       (!shot.build.empty() && same_name(said.club, shot.club + ", " + shot.build));
-            });
-        });
-        if (is_spelling) continue;
-        std::vector<std::string> names;
-        for (const ShotGroup& group : groups)
-            names.push_back(group.club);
+        const auto is_said = [&](const std::string& name) { return same_name(name, said.club); };
+        if (std::any_of(clubs.begin(), clubs.end(), is_said) ||
+            std::any_of(builds.begin(), builds.end(), is_said))
+            continue;
         throw UsageError(fmt::format("--kind {}: no shot is of such a club{}", in_quotes(said.club),
-                                     nearest_hint(said.club, names)));
+                                     nearest_hint(said.club, clubs)));
     }
 }
 
@@ -239,6 +237,7 @@ std::vector<ShotGroup> shot_groups(const std::vector<NamedLog>& logs, const Repe
                                    const std::vector<KindOfClub>& kinds,
                                    const std::vector<std::string>& carried,
                                    std::vector<std::string>& warnings) {
+    check_kinds(kinds, logs);
     Grouping grouping(logs, kinds);
     for (std::size_t log = 0; log < logs.size(); ++log) {
         const std::vector<LoggedShot>& shots = logs[log].log.shots;
@@ -247,7 +246,6 @@ std::vector<ShotGroup> shot_groups(const std::vector<NamedLog>& logs, const Repe
     }
     grouping.tell(warnings);
     std::vector<ShotGroup> groups = grouping.take();
-    check_kinds(kinds, groups, logs);
     choose_carried(groups, carried, warnings);
     return groups;
 }

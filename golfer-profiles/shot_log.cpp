@@ -8,6 +8,7 @@
 
 #include "geometry/error.hpp"
 #include "golfer-profiles/json_text.hpp"
+#include "golfer-profiles/logs/carry_doubts.hpp"
 #include "golfer-profiles/logs/csv_rows.hpp"
 #include "golfer-profiles/logs/log_columns.hpp"
 #include "golfer-profiles/logs/log_doubts.hpp"
@@ -45,6 +46,8 @@ ShotLog read_shot_log(const std::filesystem::path& path, const std::vector<Colum
     log.warnings.insert(log.warnings.end(), columns.without_unit().begin(), columns.without_unit().end());
     for (std::string& doubt : log_doubts(log.shots))
         log.warnings.push_back(std::move(doubt));
+    if (const LogColumn* carry = columns.column(LogField::carry))
+        if (auto doubt = carry_doubt(log.shots, *carry)) log.warnings.push_back(std::move(*doubt));
     return log;
 }
 

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <utility>
 
 #include "golfer-profiles/json_text.hpp"
 #include "golfer-profiles/logs/log_units.hpp"
@@ -38,6 +39,7 @@ std::string words_of(std::string_view cell) {
 // Words that name no club, wherever they stand in its cell.
 constexpr std::string_view summary_words[]{"average", "averages", "avg",   "deviation",
                                            "std",     "stdev",    "stddev"};
+constexpr std::string_view words_beside_deviation[]{"standard", "dev"};
 // Alone in a cell they sum up too.
 constexpr std::string_view summary_cells[]{"mean",    "median", "sd",  "total",   "totals",
                                            "summary", "min",    "max", "minimum", "maximum"};
@@ -46,19 +48,27 @@ bool is_one_of(std::string_view word, const auto& words) {
     return std::find(std::begin(words), std::end(words), word) != std::end(words);
 }
 
+// How many words of `words` are among `known`, and how many there are.
+std::pair<std::size_t, std::size_t> count_known(std::string_view words, const auto& known) {
+    std::pair<std::size_t, std::size_t> counts{0, 0};
+    for (std::size_t at = 0; at < words.size(); ++counts.second) {
+        const std::size_t end = std::min(words.find(' ', at), words.size());
+        counts.first += is_one_of(words.substr(at, end - at), known) ? 1 : 0;
+        at = end + 1;
+    }
+    return counts;
+}
+
 bool is_summary_cell(std::string_view cell) {
     const std::string words = words_of(cell);
-    return is_one_of(words, summary_words) || is_one_of(words, summary_cells);
+    if (is_one_of(words, summary_cells)) return true;
+    const auto [known, all] = count_known(words, summary_words);
+    // "standard deviation", "std dev": one of the words may only belong to the other.
+    return known > 0 && known + count_known(words, words_beside_deviation).first == all;
 }
 
 bool has_summary_word(std::string_view cell) {
-    const std::string words = words_of(cell);
-    for (std::size_t at = 0; at < words.size();) {
-        const std::size_t end = std::min(words.find(' ', at), words.size());
-        if (is_one_of(std::string_view(words).substr(at, end - at), summary_words)) return true;
-        at = end + 1;
-    }
-    return is_summary_cell(cell);
+    return count_known(words_of(cell), summary_words).first > 0 || is_summary_cell(cell);
 }
 
 bool is_summary(const CsvRow& row, const LogColumns& columns) {

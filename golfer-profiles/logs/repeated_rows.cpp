@@ -88,7 +88,7 @@ std::vector<Row> rows_of(const std::vector<NamedLog>& logs) {
 
 class Search {
   public:
-    explicit Search(std::vector<Row> rows) : rows_(std::move(rows)), repeats_(rows_.size()) {
+    explicit Search(std::vector<Row> rows) : rows_(std::move(rows)), kind_(rows_.size(), Kind::own) {
         for (const Row& row : rows_) {
             if (row.club >= of_club_.size()) of_club_.resize(row.club + 1);
             of_club_[row.club] += 1.0;
@@ -98,13 +98,29 @@ class Search {
 
     void mark_runs() {
         for (std::size_t at = 0; at < rows_.size();) {
-            const std::size_t size = run_at(at);
-            for (std::size_t i = at; i < at + std::max(size, std::size_t{1}); ++i) {
-                if (size > 0) repeats_[i] = true;
-                places_[rows_[i].text].push_back(i);
+            const Run run = run_at(at);
+            const std::size_t end = at + std::max(run.size, std::size_t{1});
+            for (; at < end; ++at) {
+                places_[rows_[at].text].push_back(at);
+                if (run.size > 0) kind_[at] = run.log == rows_[at].log ? Kind::in_its_log : Kind::across_logs;
             }
-            at += std::max(size, std::size_t{1});
         }
+    }
+
+    // Takes marks back in the logs that mostly repeat themselves; which those are.
+    std::vector<std::size_t> unmark_periodic(std::size_t logs) {
+        std::vector<std::size_t> sizes(logs), repeated(logs), periodic;
+        for (std::size_t i = 0; i < rows_.size(); ++i) {
+            ++sizes[rows_[i].log];
+            repeated[rows_[i].log] += kind_[i] == Kind::in_its_log ? 1 : 0;
+        }
+        for (std::size_t log = 0; log < logs; ++log)
+            if (2 * repeated[log] > sizes[log]) periodic.push_back(log);
+        for (std::size_t i = 0; i < rows_.size(); ++i) {
+            if (2 * repeated[rows_[i].log] > sizes[rows_[i].log] && kind_[i] == Kind::in_its_log)
+                kind_[i] = Kind::own;
+        }
+        return periodic;
     }
 
     // Rows of two files in another order.
@@ -134,20 +150,27 @@ class Search {
             count < more_than_honest * honest)
             return;
         for (const std::size_t i : alike)
-            repeats_[i] = true;
+            kind_[i] = Kind::across_logs;
     }
 
     const std::vector<Row>& rows() const { return rows_; }
-    bool repeats(std::size_t row) const { return repeats_[row]; }
+    bool repeats(std::size_t row) const { return kind_[row] != Kind::own; }
 
   private:
-    // How many rows from `at` on repeat earlier ones; 0 when none does beyond chance.
-    std::size_t run_at(std::size_t at) const {
+    // How many rows repeat earlier ones, and from which log; 0 when none does beyond chance.
+    struct Run {
+        std::size_t size = 0, log = 0;
+    };
+
+    Run run_at(std::size_t at) const {
         const std::vector<std::size_t>& earlier = places_[rows_[at].text];
         const std::size_t looked = std::min(earlier.size(), most_earlier_looked);
-        std::size_t longest = 0;
-        for (std::size_t i = 0; i < looked; ++i)
-            longest = std::max(longest, run_from(earlier[earlier.size() - 1 - i], at));
+        Run longest;
+        for (std::size_t i = 0; i < looked; ++i) {
+            const std::size_t from = earlier[earlier.size() - 1 - i];
+            const std::size_t size = run_from(from, at);
+            if (size > longest.size) longest = {size, rows_[from].log};
+        }
         return longest;
     }
 
@@ -173,7 +196,8 @@ class Search {
     }
 
     std::vector<Row> rows_;
-    std::vector<bool> repeats_;
+    enum class Kind : unsigned char { own, in_its_log, across_logs };
+    std::vector<Kind> kind_;
     std::vector<double> of_club_;                   // how many rows
     std::vector<std::vector<std::size_t>> places_;  // of each text, where it stood so far
 };
@@ -194,6 +218,7 @@ std::string warning_for(const NamedLog& log, const std::vector<bool>& repeats) {
 RepeatedRows repeated_rows(const std::vector<NamedLog>& logs) {
     Search search(rows_of(logs));
     search.mark_runs();
+    const std::vector<std::size_t> periodic = search.unmark_periodic(logs.size());
     for (std::size_t b = 1; b < logs.size(); ++b)
         for (std::size_t a = 0; a < b; ++a)
             search.mark_overlap(a, b);
@@ -205,6 +230,12 @@ RepeatedRows repeated_rows(const std::vector<NamedLog>& logs) {
     for (std::size_t log = 0; log < logs.size(); ++log)
         if (std::string said = warning_for(logs[log], result.repeats[log]); !said.empty())
             result.warnings.push_back(std::move(said));
+    for (const std::size_t log : periodic) {
+        result.warnings.push_back(
+            fmt::format("{}: over half of the rows repeat rows of the same file, in blocks; "
+                        "all of them count, which is right only if each is a shot",
+                        logs[log].file));
+    }
     return result;
 }
 

@@ -11,6 +11,9 @@
 // Between two files rows in another order are repetitions too when they are three or more, at least half of
 // the smaller file, and over ten times as many as honest shots would make.
 //
+// No slip of exporting writes more than half of a file again: where so many rows of a file repeat rows of the
+// same file, all of them count, and it is said.
+//
 // Alike means: the same club and build under any spelling, and the same date, session, note and every number.
 // Example: 30 drives in whole yards of carry and side. Two of them alike: 450 pairs, one in 2,500 alike, both
 // count. Rows 20 to 22 as rows 4 to 6: 450 / 2,500^3; the later three are left out.

@@ -242,11 +242,11 @@ std::vector<std::string> ShotRows::remarks() const {
                         plain_sides_));
     }
     if (!lost_rows_.empty()) {
-        said.push_back(fmt::format("{} taken for balls lost or not finished: known to be hit, not where to",
-                                   row_words(lost_rows_)));
+        said.push_back(
+            fmt::format("{}: lost or not finished; hit, but not known where to", row_words(lost_rows_)));
     }
     if (!found_rows_.empty()) {
-        said.push_back(fmt::format("{} said to be lost or out of bounds, but with a place: that is used",
+        said.push_back(fmt::format("{}: said to be lost or out of bounds, but with a place; that is used",
                                    row_words(found_rows_)));
     }
     return said;
