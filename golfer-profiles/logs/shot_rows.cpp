@@ -205,6 +205,8 @@ LoggedShot ShotRows::shot_of(const CsvRow& row) {
     shot.date = text_in(row, LogField::date);
     shot.note = text_in(row, LogField::note);
     shot.session = text_in(row, LogField::session);
+    const std::string result = text_in(row, LogField::result);
+    other_results_ += result.empty() || says_lost(result) ? 0 : 1;
     if (columns_.holds_positions())
         read_positions(row, shot);
     else
@@ -240,6 +242,10 @@ std::vector<std::string> ShotRows::remarks() const {
                         "neither are read as right of the line",
                         in_quotes(columns_.column(LogField::side)->heading), lettered_sides_, signed_sides_,
                         plain_sides_));
+    }
+    if (other_results_ > 0) {
+        said.push_back(fmt::format("column {}: read for lost balls and not used otherwise",
+                                   in_quotes(columns_.column(LogField::result)->heading)));
     }
     if (!lost_rows_.empty()) {
         said.push_back(

@@ -44,6 +44,7 @@ class ShotRows {
     // How many numbers of a field were in which unit, by its suffix.
     std::map<LogField, std::map<std::string, std::size_t>> units_;
     std::size_t lettered_sides_ = 0, signed_sides_ = 0, plain_sides_ = 0;  // other than 0
+    std::size_t other_results_ = 0;                                        // that say nothing of a lost ball
     std::vector<std::size_t> lost_rows_, found_rows_;  // found: said to be lost, with a place all the same
 };
 

@@ -267,9 +267,10 @@ TEST_CASE("a ball without a place that is called lost is a lost ball", "[log]") 
     REQUIRE(lost == std::vector<bool>{false, true, true, true, true, false});
     REQUIRE(!log.shots[1].carry_m);
     REQUIRE_THAT(*log.shots[1].ball_speed_mps, WithinAbs(151 * 0.44704, 1e-9));
-    REQUIRE(log.warnings.size() == 2);
-    REQUIRE(contains(log.warnings[0], "rows 3 to 6: lost or not finished"));
-    REQUIRE(contains(log.warnings[1], "row 7: said to be lost or out of bounds, but with a place"));
+    REQUIRE(log.warnings.size() == 3);
+    REQUIRE(log.warnings[0] == "column \"result\": read for lost balls and not used otherwise");
+    REQUIRE(contains(log.warnings[1], "rows 3 to 6: lost or not finished"));
+    REQUIRE(contains(log.warnings[2], "row 7: said to be lost or out of bounds, but with a place"));
 
     const ShotLog course = log_of(
         "club,start_lon,start_lat,finish_lon,finish_lat,target_lon,target_lat\ndriver,0,0,,,0.003,0\n"
