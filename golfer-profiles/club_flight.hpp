@@ -16,6 +16,13 @@ namespace landwidth {
 // A launch that a club of this kind and carry usually has. Carry in metres, > 0; loft where it is known.
 Launch usual_launch(ClubKind kind, double carry_m, std::optional<double> loft_rad);
 
+// How far a ball so launched with a club of this kind usually carries on the reference day, metres: with the
+// drag that goes with tour players' carries, more of it for a slower ball. The other way about than
+// usual_launch, and for launches that are not usual. Angle of launch above 0.
+double usual_carry(ClubKind kind, const Launch& launch, std::optional<double> loft_rad);
+// Of a ball of this speed, launched as is usual for it.
+double usual_carry(ClubKind kind, double ball_speed_mps, std::optional<double> loft_rad);
+
 // The factor on the published lift. With the published one tour players' balls would rise to 32 to 38 m,
 // where 25 to 30 is common (from memory).
 inline constexpr double usual_lift = 0.9;

@@ -97,7 +97,7 @@ GolferRequest level_by_logs(const std::vector<LoggedClub>& clubs, GolferRequest 
 class Learning {
   public:
     Learning(const std::vector<NamedLog>& logs, const LearnRequest& request)
-        : logs_(logs), request_(request), logged_(logged_clubs(logs, request.kinds)) {
+        : logs_(logs), request_(request), logged_(logged_clubs(logs, request.kinds, request.carried)) {
         for (std::string& sentence : prepare_sessions(logged_, logs, request.sessions))
             logged_.warnings.push_back(std::move(sentence));
         result_.warnings = std::move(logged_.warnings);
@@ -105,9 +105,9 @@ class Learning {
         for (const Session& session : logged_.sessions)
             session_numbers_.push_back(number_of(session));
         number_shots();
+        check_room(result_.golfer, logged_.clubs, logs.front().file);
         for (const LoggedClub& club : logged_.clubs)
             add(club);
-        check_count();
         fit();
     }
 
@@ -167,20 +167,8 @@ class Learning {
         return {session_numbers_[*shot.session], when_.at({shot.log, shot.row})};
     }
 
-    Club* meant_by(const LoggedClub& logged) {
-        if (Club* same = club_meant(result_.golfer, logged)) return same;
-        if (!logged.is_the_one_carried) return nullptr;
-        LoggedClub whole = logged;
-        whole.name = logged.club;
-        whole.build.clear();
-        Club* club = club_meant(result_.golfer, whole);
-        const bool is_another_build =
-            club != nullptr && club->learnt_from && !club->learnt_from->shots.empty();
-        return is_another_build ? nullptr : club;
-    }
-
     void add(const LoggedClub& logged) {
-        Club* meant = meant_by(logged);
+        Club* meant = club_meant(result_.golfer, logged, logged_.clubs);
         const bool own = request_.onto && meant != nullptr && meant->pattern;
         Club club = own ? *meant : typical_club(typical_, logged.kind, logged.club);
         if (!own || !club.learnt_from) club.learnt_from = LearntFrom{*club.pattern, {}};
@@ -223,13 +211,6 @@ class Learning {
             if (timed) known.times.push_back(time_of(shot));
         }
         known.lost += logged.lost;
-    }
-
-    void check_count() const {
-        if (result_.golfer.clubs.size() <= most_known_clubs) return;
-        throw InputError(logs_.front().file,
-                         fmt::format("{} clubs and builds in all; a profile holds at most {}: leave some out",
-                                     result_.golfer.clubs.size(), most_known_clubs));
     }
 
     Club& club_named(const std::string& name) {

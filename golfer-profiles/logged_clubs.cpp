@@ -4,79 +4,19 @@
 
 #include <algorithm>
 #include <cmath>
-#include <iterator>
+#include <unordered_map>
+#include <utility>
 
 #include "geometry/error.hpp"
 #include "geometry/units.hpp"
-#include "golfer-profiles/club_names.hpp"
 #include "golfer-profiles/json_text.hpp"
 #include "golfer-profiles/logs/decimal_marks.hpp"
 #include "golfer-profiles/logs/log_units.hpp"
-#include "golfer-profiles/nearest_word.hpp"
 #include "golfer-profiles/order_statistics.hpp"
 #include "golfer-profiles/run_by_kind.hpp"
 
 namespace landwidth {
 namespace {
-
-struct Group {
-    std::string club, build;
-    struct Member {
-        const LoggedShot* shot;
-        std::size_t log;
-    };
-    std::vector<Member> members;
-};
-
-std::string name_of(const Group& group) {
-    return group.build.empty() ? group.club : fmt::format("{}, {}", group.club, group.build);
-}
-
-std::vector<Group> groups_of(const std::vector<NamedLog>& logs) {
-    std::vector<Group> groups;
-    for (std::size_t log = 0; log < logs.size(); ++log) {
-        for (const LoggedShot& shot : logs[log].log.shots) {
-            auto group = std::find_if(groups.begin(), groups.end(), [&](const Group& g) {
-                return same_name(g.club, shot.club) && same_name(g.build, shot.build);
-            });
-            if (group == groups.end()) group = groups.insert(group, {shot.club, shot.build, {}});
-            group->members.push_back({&shot, log});
-        }
-    }
-    return groups;
-}
-
-std::string place_of(const Group& group, const std::vector<NamedLog>& logs) {
-    const Group::Member& first = group.members.front();
-    return fmt::format("{}: row {}", logs[first.log].file, first.shot->row);
-}
-
-ClubKind kind_of(const Group& group, const std::vector<KindOfClub>& kinds,
-                 const std::vector<NamedLog>& logs) {
-    for (const KindOfClub& said : kinds)
-        if (same_name(said.club, group.club) || same_name(said.club, name_of(group))) return said.kind;
-    if (const auto kind = kind_by_name(group.club)) return *kind;
-    throw InputError(place_of(group, logs),
-                     fmt::format("the name {} does not tell what kind of club it is; say so with --kind "
-                                 "\"{}=hybrid\" (driver, mini-driver, fairway-wood, hybrid, driving-iron, "
-                                 "iron, wedge)",
-                                 in_quotes(group.club), group.club));
-}
-
-void check_kinds(const std::vector<KindOfClub>& kinds, const std::vector<Group>& groups) {
-    for (const KindOfClub& said : kinds) {
-        const bool known = std::any_of(groups.begin(), groups.end(), [&](const Group& g) {
-            return same_name(said.club, g.club) || same_name(said.club, name_of(g));
-        });
-        if (known) continue;
-        std::vector<std::string_view> names;
-        std::transform(groups.begin(), groups.end(), std::back_inserter(names),
-                       [](const Group& g) { return std::string_view(g.club); });
-        const auto nearest = nearest_word(said.club, names);
-        throw UsageError(fmt::format("--kind {}: no shot is of such a club{}", in_quotes(said.club),
-                                     nearest ? fmt::format("; did you mean {}?", in_quotes(*nearest)) : ""));
-    }
-}
 
 // "44.5 in", "44.5\"", "113 cm"; only what can be the length of a club.
 std::optional<double> length_in(const std::string& build) {
@@ -96,7 +36,7 @@ std::optional<double> median_of(std::vector<double> values) {
     return values.empty() ? std::nullopt : std::optional(median(std::move(values)));
 }
 
-std::optional<double> learnt_run(const Group& group) {
+std::optional<double> learnt_run(const ShotGroup& group) {
     std::vector<double> runs;
     for (const auto& [shot, log] : group.members)
         if (shot->carry_m && shot->total_m) runs.push_back(*shot->total_m - *shot->carry_m);
@@ -106,7 +46,7 @@ std::optional<double> learnt_run(const Group& group) {
 }
 
 // Nothing when no shot has all three, or when the middle one is no full shot's.
-std::optional<Launch> learnt_launch(const Group& group) {
+std::optional<Launch> learnt_launch(const ShotGroup& group) {
     std::vector<double> speeds, angles, spins;
     for (const auto& [shot, log] : group.members) {
         if (!shot->ball_speed_mps || !shot->launch_rad || !shot->spin_rad_per_s) continue;
@@ -122,7 +62,7 @@ std::optional<Launch> learnt_launch(const Group& group) {
 }
 
 // The share of a shot's carry that it runs.
-double run_share(const Group& group, ClubKind kind, std::optional<double> run_m) {
+double run_share(const ShotGroup& group, ClubKind kind, std::optional<double> run_m) {
     std::vector<double> carries;
     for (const auto& [shot, log] : group.members)
         if (shot->carry_m && shot->total_m) carries.push_back(*shot->carry_m);
@@ -130,56 +70,135 @@ double run_share(const Group& group, ClubKind kind, std::optional<double> run_m)
     return run_m && carry && *carry > 0.0 ? *run_m / *carry : run_share_of_carry(kind);
 }
 
-LoggedClub club_of(const Group& group, ClubKind kind, std::vector<std::string>& warnings) {
-    LoggedClub club{.name = name_of(group),
+// "2026-05-01 10:31" and "2026-05-01T10:31:07" are of the day 2026-05-01.
+std::string_view day_of(std::string_view date) {
+    date = trimmed(date);
+    const std::size_t colon = date.find(':');
+    if (colon == std::string_view::npos) return date;
+    const std::size_t gap = date.find_last_of(" T", colon);
+    return gap == std::string_view::npos || gap == 0 ? date : trimmed(date.substr(0, gap));
+}
+
+// Numbers the sessions as they come; a session is worked out once for each spelling.
+class Sessions {
+  public:
+    std::optional<std::size_t> of(const LoggedShot& shot) {
+        const std::string spelling = shot.date + '\n' + shot.session;
+        const auto known = by_spelling_.find(spelling);
+        if (known != by_spelling_.end()) return known->second;
+        const std::string_view day = day_of(shot.date), place = trimmed(shot.session);
+        const std::string label = fmt::format("{}{}{}", day, day.empty() || place.empty() ? "" : ", ", place);
+        std::optional<std::size_t> session;
+        if (!label.empty()) {
+            const auto same = std::find_if(sessions_.begin(), sessions_.end(),
+                                           [&](const Session& s) { return same_name(s.label, label); });
+            session = static_cast<std::size_t>(same - sessions_.begin());
+            if (same == sessions_.end()) sessions_.push_back({label});
+        }
+        by_spelling_.emplace(spelling, session);
+        return session;
+    }
+    std::vector<Session> take() { return std::move(sessions_); }
+
+  private:
+    std::unordered_map<std::string, std::optional<std::size_t>> by_spelling_;
+    std::vector<Session> sessions_;
+};
+
+LoggedClub club_of(const ShotGroup& group, Sessions& sessions, std::vector<std::string>& warnings) {
+    LoggedClub club{.name = group.name(),
                     .club = group.club,
                     .build = group.build,
-                    .kind = kind,
+                    .kind = group.kind,
                     .length_m = length_in(group.build),
                     .shots = {},
+                    .is_the_one_carried = group.is_the_one_carried,
                     .run_m = learnt_run(group),
                     .launch = learnt_launch(group)};
-    const double share = run_share(group, kind, club.run_m);
+    const double share = run_share(group, group.kind, club.run_m);
     std::size_t without_carry = 0;
     for (const auto& [shot, log] : group.members) {
+        if (shot->lost) {
+            ++club.lost;
+            continue;
+        }
         ShotOffset landing{shot->carry_m.value_or(0.0), shot->side_m};
         if (!shot->carry_m) {
             ++without_carry;
             landing = {*shot->total_m / (1.0 + share), shot->side_m / (1.0 + share)};
         }
-        club.shots.push_back({landing, log, shot->row});
+        club.shots.push_back({landing, log, shot->row, sessions.of(*shot)});
     }
     if (without_carry > 0) {
-        warnings.push_back(
-            fmt::format("{}: {} of {} shots have no carry; they are taken to have landed {:.0f} % of the "
-                        "carry before their "
-                        "end, {}",
-                        in_quotes(club.name), without_carry, club.shots.size(), 100.0 * share,
-                        club.run_m ? "as its other shots ran" : "as such clubs run by assumption"));
+        warnings.push_back(fmt::format(
+            "{}: {} of {} shots have no carry; they are taken to have landed {:.0f} % of the carry before "
+            "their end, {}",
+            in_quotes(club.name), without_carry, club.shots.size(), 100.0 * share,
+            club.run_m ? "as its other shots ran" : "as such clubs run by assumption"));
+    }
+    if (club.lost > 0) {
+        warnings.push_back(fmt::format("{}: {} of {} shots were lost or not finished", in_quotes(club.name),
+                                       club.lost, group.members.size()));
     }
     return club;
 }
 
+// Quantities that are read and that no pattern is learnt from.
+void tell_unused(const std::vector<ShotGroup>& groups, std::vector<std::string>& warnings) {
+    std::size_t peaks = 0, speeds = 0, notes = 0;
+    for (const ShotGroup& group : groups) {
+        for (const auto& [shot, log] : group.members) {
+            peaks += shot->peak_m ? 1 : 0;
+            speeds += shot->club_speed_mps ? 1 : 0;
+            notes += shot->note.empty() || shot->lost ? 0 : 1;
+        }
+    }
+    if (peaks > 0) warnings.push_back("peak heights are read and not used");
+    if (speeds > 0)
+        warnings.push_back("club speeds are read for checking ball speeds and not used otherwise");
+    if (notes > 0) {
+        warnings.push_back(
+            fmt::format("notes are read for lost balls and not used otherwise ({} of them): a "
+                        "shot noted as a mishit is judged by where it came down, as any other",
+                        notes));
+    }
+}
+
+void check_count(const std::vector<ShotGroup>& groups, const std::vector<NamedLog>& logs) {
+    const auto clubs = static_cast<std::size_t>(std::count_if(
+        groups.begin(), groups.end(), [](const ShotGroup& g) { return g.kind != ClubKind::putter; }));
+    if (clubs <= most_known_clubs) return;
+    throw InputError(logs.front().file,
+                     fmt::format("{} clubs and builds{}, and a profile holds {}; leave some out, or is the "
+                                 "column of the club the right one?",
+                                 clubs, logs.size() > 1 ? " in all logs" : "", most_known_clubs));
+}
+
 }  // namespace
 
-LoggedClubs logged_clubs(const std::vector<NamedLog>& logs, const std::vector<KindOfClub>& kinds) {
-    const std::vector<Group> groups = groups_of(logs);
-    check_kinds(kinds, groups);
+LoggedClubs logged_clubs(const std::vector<NamedLog>& logs, const std::vector<KindOfClub>& kinds,
+                         const std::vector<std::string>& carried) {
     LoggedClubs result;
+    RepeatedRows repeated = repeated_rows(logs);
+    result.warnings = std::move(repeated.warnings);
+    const std::vector<ShotGroup> groups = shot_groups(logs, repeated, kinds, carried, result.warnings);
+    check_count(groups, logs);
+    Sessions sessions;
     std::size_t putts = 0;
-    for (const Group& group : groups) {
-        const ClubKind kind = kind_of(group, kinds, logs);
-        if (kind == ClubKind::putter) {
+    for (const ShotGroup& group : groups) {
+        if (group.kind == ClubKind::putter) {
             putts += group.members.size();
             continue;
         }
-        if (const std::string problem = name_problem(name_of(group)); !problem.empty()) {
+        if (const std::string problem = name_problem(group.name()); !problem.empty()) {
             throw InputError(place_of(group, logs), fmt::format("club and build: the name {}", problem));
         }
-        result.clubs.push_back(club_of(group, kind, result.warnings));
+        result.clubs.push_back(club_of(group, sessions, result.warnings));
     }
+    result.sessions = sessions.take();
     if (putts > 0) result.warnings.push_back(fmt::format("{} putts are left aside", putts));
     if (result.clubs.empty()) throw InputError(logs.front().file, "no shot but putts");
+    tell_unused(groups, result.warnings);
     return result;
 }
 

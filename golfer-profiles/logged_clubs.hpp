@@ -6,22 +6,12 @@
 #include <string>
 #include <vector>
 
+#include "golfer-profiles/club_groups.hpp"
+#include "golfer-profiles/logs/named_log.hpp"
 #include "golfer-profiles/profile.hpp"
-#include "golfer-profiles/shot_log.hpp"
 #include "golfer-profiles/shot_pattern.hpp"
 
 namespace landwidth {
-
-struct NamedLog {
-    std::string file;
-    ShotLog log;
-};
-
-// What the user says a club is, by the name the logs or the profile give it.
-struct KindOfClub {
-    std::string club;
-    ClubKind kind;
-};
 
 struct LandedShot {
     ShotOffset landing;  // where it first landed
@@ -56,12 +46,14 @@ struct LoggedClubs {
     bool sessions_prepared = false;
 };
 
-// Names and builds are grouped as same_name compares. A shot that only has a total landed that much of it
-// before its end along its own direction: by the run of the club's other shots where those tell, else by
-// run_share_of_carry of its kind, said in a warning. Putts are left aside with a warning.
+// Clubs and builds are grouped as shot_groups does; rows that repeat others (repeated_rows) count once. A
+// shot that only has a total landed that much of it before its end along its own direction: by the run of the
+// club's other shots where those tell, else by run_share_of_carry of its kind, said in a warning. Putts are
+// left aside with a warning. A session is a date and what the log calls the session, whatever the time of
+// day. What was recorded and is not used is said.
 //
-// Throws InputError with file and row for a club whose kind neither `kinds` nor its name tells, UsageError
-// for an entry of `kinds` that is in no log.
-LoggedClubs logged_clubs(const std::vector<NamedLog>& logs, const std::vector<KindOfClub>& kinds);
+// Throws InputError and UsageError as shot_groups does, and InputError for more clubs than a profile holds.
+LoggedClubs logged_clubs(const std::vector<NamedLog>& logs, const std::vector<KindOfClub>& kinds,
+                         const std::vector<std::string>& carried = {});
 
 }  // namespace landwidth

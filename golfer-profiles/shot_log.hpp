@@ -1,10 +1,15 @@
 // A log of recorded shots, CSV with a header, one row a shot: `club,carry_yd,side_yd` and any of
-// `total_yd,ball_speed_mph,club_speed_mph,launch_deg,spin_rpm,peak_yd,date,build,note`; or a log from the
-// course, `club,start_lon,start_lat,finish_lon,finish_lat,target_lon,target_lat` (degrees, WGS 84), where
-// side is measured from the line to the target. Units by suffix (_yd, _m, _ft; _mph, _mps, _kmh).
+// `total_yd,ball_speed_mph,club_speed_mph,launch_deg,spin_rpm,peak_yd,date,session,build,note,result,
+// strike_toe_mm,strike_up_mm`; or a log from the course,
+// `club,start_lon,start_lat,finish_lon,finish_lat,target_lon,target_lat` (degrees, WGS 84), where side is
+// measured from the line to the target. Units by suffix (_yd, _m, _ft; _mph, _mps, _kmh; _mm, _cm, _in on the
+// face), in brackets, or in a row under the header; words of the trade for columns are known too
+// (logs/log_columns).
 //
 // What can be read without doubt is read: comma, semicolon or tab between cells, decimal commas, units in
-// cells ("212 m"), sides with letters ("12R"). What cannot is an error that names row and column.
+// cells ("212 m"), sides with letters ("12R"); rows of averages and headings between the shots are left out
+// and told. A ball without a place that note or result (or the empty cell itself) calls lost is a lost ball,
+// and so is one of a course log without a finish. What cannot be read is an error that names row and column.
 #pragma once
 
 #include <filesystem>
@@ -47,7 +52,7 @@ struct LoggedShot {
 struct ShotLog {
     std::vector<LoggedShot> shots;  // in the order of the file
     // One sentence each, without the file's name: how units were read, columns that are not used, rows that
-    // look like a slip of typing or of the unit. No row is left out.
+    // look like a slip of typing or of the unit, rows that are no shots. No shot is left out.
     std::vector<std::string> warnings;
 };
 

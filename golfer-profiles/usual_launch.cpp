@@ -101,14 +101,32 @@ Launch launch_at(double speed_mps, const LoftRow& tour, const KindRow& kind) {
             speed_mps * spin_per_speed * std::pow(slower, kind.spin_power)};
 }
 
-double carry_at(double speed_mps, const LoftRow& tour, const KindRow& kind) {
+double carry_of(const Launch& launch, const LoftRow& tour, const KindRow& kind) {
     static const AirFlow air = reference_air();
-    const double slower = slowness(speed_mps, tour.ball_speed_mph * metres_per_second_per_mph);
+    const double slower = slowness(launch.ball_speed_mps, tour.ball_speed_mph * metres_per_second_per_mph);
     const BallAerodynamics usual{.drag = kind.drag * std::pow(slower, drag_power), .lift = usual_lift};
-    return fly({launch_at(speed_mps, tour, kind)}, air, usual).landing.along_m;
+    return fly({launch}, air, usual).landing.along_m;
+}
+
+double carry_at(double speed_mps, const LoftRow& tour, const KindRow& kind) {
+    return carry_of(launch_at(speed_mps, tour, kind), tour, kind);
+}
+
+LoftRow tour_mean_for(const KindRow& kind, std::optional<double> loft_rad) {
+    return tour_mean(loft_rad ? *loft_rad / radians_per_degree : kind.loft_deg);
 }
 
 }  // namespace
+
+double usual_carry(ClubKind kind, const Launch& launch, std::optional<double> loft_rad) {
+    const KindRow& row = row_of(kind);
+    return carry_of(launch, tour_mean_for(row, loft_rad), row);
+}
+
+double usual_carry(ClubKind kind, double ball_speed_mps, std::optional<double> loft_rad) {
+    const KindRow& row = row_of(kind);
+    return carry_at(ball_speed_mps, tour_mean_for(row, loft_rad), row);
+}
 
 Launch usual_launch(ClubKind kind, double carry_m, std::optional<double> loft_rad) {
     if (!(carry_m > 0.0)) throw std::invalid_argument("a carry that is not above 0");

@@ -106,6 +106,7 @@ void doubt_group(const ClubGroup& group, std::map<std::size_t, std::string>& sai
 std::vector<std::string> log_doubts(const std::vector<LoggedShot>& shots) {
     std::map<std::pair<std::string, std::pair<std::string, bool>>, ClubGroup> groups;
     for (const LoggedShot& shot : shots) {
+        if (shot.lost) continue;
         const bool by_carry = shot.carry_m.has_value();
         ClubGroup& group = groups[{in_small_letters(shot.club), {in_small_letters(shot.build), by_carry}}];
         group.by_carry = by_carry;

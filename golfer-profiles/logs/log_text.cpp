@@ -60,10 +60,10 @@ std::string utf8_of(std::string_view text, const char* encoding, const std::stri
 
 }  // namespace
 
-std::string log_text(const std::filesystem::path& path) {
+std::string log_text(const std::filesystem::path& path, std::string_view what) {
     constexpr std::string_view utf8_mark = "\xef\xbb\xbf";
     const std::string file = path.string();
-    std::string text = file_content(path, largest_file, "shot log");
+    std::string text = file_content(path, largest_file, what);
     if (text.starts_with("PK\x03\x04") || text.starts_with("\xd0\xcf\x11\xe0")) {
         throw InputError(file, "is a workbook or archive and no text; save the sheet as CSV");
     }

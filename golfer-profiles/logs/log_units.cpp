@@ -1,7 +1,6 @@
 #include "golfer-profiles/logs/log_units.hpp"
 
 #include <algorithm>
-#include <array>
 #include <utility>
 
 #include "geometry/units.hpp"
@@ -25,6 +24,8 @@ std::string_view measure_words(Measure measure) {
             return "a speed";
         case Measure::angle:
             return "an angle";
+        case Measure::on_face:
+            return "a place on the face";
         case Measure::spin:
             return "a spin rate";
         case Measure::temperature:
@@ -53,18 +54,22 @@ const std::vector<LogUnit>& log_units() {
         {"hpa", Measure::pressure, pascals_per_hpa},
         {"inhg", Measure::pressure, pascals_per_inhg},
         {"pct", Measure::share, 0.01},
+        {"mm", Measure::on_face, 0.001},
+        {"cm", Measure::on_face, 0.01},
+        {"in", Measure::on_face, metres_per_inch},
     };
     return units;
 }
 
 std::optional<LogUnit> unit_written(std::string_view word) {
-    constexpr std::array<std::pair<std::string_view, std::string_view>, 25> spellings{{
+    static constexpr std::pair<std::string_view, std::string_view> spellings[]{
         {"yds", "yd"},   {"yard", "yd"},  {"yards", "yd"},   {"metre", "m"},     {"metres", "m"},
         {"meter", "m"},  {"meters", "m"}, {"mtr", "m"},      {"foot", "ft"},     {"feet", "ft"},
         {"m/s", "mps"},  {"km/h", "kmh"}, {"kph", "kmh"},    {"kt", "kn"},       {"kts", "kn"},
         {"knot", "kn"},  {"knots", "kn"}, {"degree", "deg"}, {"degrees", "deg"}, {"°", "deg"},
-        {"mi/h", "mph"}, {"°c", "c"},     {"°f", "f"},       {"mbar", "hpa"},    {"%", "pct"},
-    }};
+        {"mi/h", "mph"}, {"inch", "in"},  {"inches", "in"},  {"°c", "c"},        {"°f", "f"},
+        {"mbar", "hpa"}, {"%", "pct"},
+    };
     std::string suffix = in_small_letters(word);
     for (const auto& [written, meant] : spellings)
         if (suffix == written) suffix = meant;

@@ -9,8 +9,8 @@
 
 namespace landwidth {
 
-// What kind of quantity a number is.
-enum class Measure { length, speed, angle, spin, temperature, pressure, share };
+// What kind of quantity a number is; on_face: a place on a club's face, a small length.
+enum class Measure { length, speed, angle, spin, on_face, temperature, pressure, share };
 
 struct LogUnit {
     std::string_view suffix;  // in a heading: "yd", "kmh"
@@ -27,7 +27,7 @@ struct LogUnit {
 // "a length", "a speed", ...
 std::string_view measure_words(Measure measure);
 
-// yd, m and ft; mph, mps, kmh and kn; deg; rpm; c and f; hpa and inhg; pct.
+// yd, m and ft; mph, mps, kmh and kn; deg; rpm; mm, cm and in on the face; c and f; hpa and inhg; pct.
 const std::vector<LogUnit>& log_units();
 
 // As people write it in a cell, in any case: "yd", "yards", "m/s", "km/h", "°".

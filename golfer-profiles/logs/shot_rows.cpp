@@ -11,6 +11,8 @@
 #include "golfer-profiles/air.hpp"
 #include "golfer-profiles/json_text.hpp"
 #include "golfer-profiles/logs/course_positions.hpp"
+#include "golfer-profiles/logs/lost_balls.hpp"
+#include "golfer-profiles/logs/other_rows.hpp"
 #include "golfer-profiles/profile.hpp"
 
 namespace landwidth {
@@ -51,6 +53,9 @@ FieldRange range_of(LogField field) {
             return {0, strongest_wind_mph, "mph"};
         case LogField::wind_from:
             return {-180, 360, "deg"};
+        case LogField::strike_toe:
+        case LogField::strike_up:
+            return {-60, 60, "mm"};
         default:
             return {0, 15000, "rpm"};
     }
@@ -150,16 +155,54 @@ double ShotRows::side_in(const CsvRow& row) {
     return si;
 }
 
+bool ShotRows::has_nothing(const CsvRow& row, LogField field) const {
+    const LogColumn* column = columns_.column(field);
+    if (column == nullptr) return true;
+    const LogCell cell = cell_of(row, *column);
+    return cell.is_empty() || says_only_lost(cell.text);
+}
+
+bool ShotRows::is_said_lost(const CsvRow& row) const {
+    const bool in_a_cell = std::any_of(columns_.used().begin(), columns_.used().end(), [&](const auto& used) {
+        return used.field >= LogField::carry && says_only_lost(row.cells[used.index]);
+    });
+    return in_a_cell || says_lost(text_in(row, LogField::result)) || says_lost(text_in(row, LogField::note));
+}
+
 void ShotRows::read_positions(const CsvRow& row, LoggedShot& shot) const {
     const auto degrees = [&](LogField field) {
         return bare_number_of(cell_of(row, *columns_.column(field)), marks_);
     };
+    shot.lost = has_nothing(row, LogField::finish_lon) && has_nothing(row, LogField::finish_lat);
+    if (shot.lost) return;
     const ShotPositions positions{{degrees(LogField::start_lon), degrees(LogField::start_lat)},
                                   {degrees(LogField::finish_lon), degrees(LogField::finish_lat)},
                                   {degrees(LogField::target_lon), degrees(LogField::target_lat)}};
     const ShotOffset rest = offset_at_rest(positions, fmt::format("{}: row {}", file_, row.row));
     shot.total_m = rest.carry_m;
     shot.side_m = rest.side_m;
+}
+
+void ShotRows::read_distances(const CsvRow& row, LoggedShot& shot) {
+    shot.lost = has_nothing(row, LogField::carry) && has_nothing(row, LogField::total) &&
+                has_nothing(row, LogField::side) && is_said_lost(row);
+    if (shot.lost) return;
+    shot.carry_m = quantity_in(row, LogField::carry);
+    shot.total_m = quantity_in(row, LogField::total);
+    if (!shot.carry_m && !shot.total_m) {
+        const LogColumn* carry = columns_.column(LogField::carry);
+        cell_of(row, carry != nullptr ? *carry : *columns_.column(LogField::total))
+            .refuse(
+                "a number is expected; a shot needs a carry or a total, or the word lost in a column note or "
+                "result");
+    }
+    constexpr double longest_known_by_total_yd = 450;  // as the longest carry
+    if (!shot.carry_m && *shot.total_m > Yards{longest_known_by_total_yd}.metres()) {
+        cell_of(row, *columns_.column(LogField::total))
+            .refuse(fmt::format("over {:g} yd, without a carry beside it; is a digit or the unit wrong?",
+                                longest_known_by_total_yd));
+    }
+    shot.side_m = side_in(row);
 }
 
 LoggedShot ShotRows::shot_of(const CsvRow& row) {
@@ -175,30 +218,25 @@ LoggedShot ShotRows::shot_of(const CsvRow& row) {
     if (!shot.build.empty()) refuse_name(LogField::build, shot.build);
     shot.date = text_in(row, LogField::date);
     shot.note = text_in(row, LogField::note);
-    if (columns_.holds_positions()) {
+    shot.session = text_in(row, LogField::session);
+    const std::string result = text_in(row, LogField::result);
+    other_results_ += result.empty() || says_lost(result) ? 0 : 1;
+    if (columns_.holds_positions())
         read_positions(row, shot);
-    } else {
-        shot.carry_m = quantity_in(row, LogField::carry);
-        shot.total_m = quantity_in(row, LogField::total);
-        if (!shot.carry_m && !shot.total_m) {
-            const LogColumn* carry = columns_.column(LogField::carry);
-            cell_of(row, carry != nullptr ? *carry : *columns_.column(LogField::total))
-                .refuse("a number is expected; a shot needs a carry or a total");
-        }
-        constexpr double longest_known_by_total_yd = 450;  // as the longest carry
-        if (!shot.carry_m && *shot.total_m > Yards{longest_known_by_total_yd}.metres()) {
-            cell_of(row, *columns_.column(LogField::total))
-                .refuse(fmt::format("over {:g} yd, without a carry beside it; is a digit or the unit wrong?",
-                                    longest_known_by_total_yd));
-        }
-        shot.side_m = side_in(row);
-    }
+    else
+        read_distances(row, shot);
+    if (shot.lost)
+        lost_rows_.push_back(row.row);
+    else if (is_said_lost(row))
+        found_rows_.push_back(row.row);
     shot.peak_m = quantity_in(row, LogField::peak);
     shot.ball_speed_mps = quantity_in(row, LogField::ball_speed);
     shot.club_speed_mps = quantity_in(row, LogField::club_speed);
     shot.launch_rad = quantity_in(row, LogField::launch);
     shot.spin_rad_per_s = quantity_in(row, LogField::spin);
     shot.conditions = conditions_in(row);
+    shot.strike_toe_m = quantity_in(row, LogField::strike_toe);
+    shot.strike_up_m = quantity_in(row, LogField::strike_up);
     return shot;
 }
 
@@ -220,6 +258,18 @@ std::vector<std::string> ShotRows::remarks() const {
                         "neither are read as right of the line",
                         in_quotes(columns_.column(LogField::side)->heading), lettered_sides_, signed_sides_,
                         plain_sides_));
+    }
+    if (other_results_ > 0) {
+        said.push_back(fmt::format("column {}: read for lost balls and not used otherwise",
+                                   in_quotes(columns_.column(LogField::result)->heading)));
+    }
+    if (!lost_rows_.empty()) {
+        said.push_back(
+            fmt::format("{}: lost or not finished; hit, but not known where to", row_words(lost_rows_)));
+    }
+    if (!found_rows_.empty()) {
+        said.push_back(fmt::format("{}: said to be lost or out of bounds, but with a place; that is used",
+                                   row_words(found_rows_)));
     }
     return said;
 }

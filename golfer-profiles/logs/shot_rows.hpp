@@ -21,7 +21,8 @@ class ShotRows {
 
     // In the order of the rows. Throws InputError with file, row and column.
     std::vector<LoggedShot> read();
-    // After read(): how mixed units and mixed forms of sides were taken. One sentence each.
+    // After read(): how mixed units and mixed forms of sides were taken, and which shots for lost. One
+    // sentence each.
     std::vector<std::string> remarks() const;
 
   private:
@@ -34,6 +35,9 @@ class ShotRows {
     SessionConditions conditions_in(const CsvRow& row);
     std::optional<ShotWind> wind_in(const CsvRow& row);
     std::string wind_remark() const;
+    void read_distances(const CsvRow& row, LoggedShot& shot);
+    bool has_nothing(const CsvRow& row, LogField field) const;
+    bool is_said_lost(const CsvRow& row) const;
     void count(const LogColumn& column, const LogNumber& number);
 
     const std::vector<CsvRow>& rows_;
@@ -44,6 +48,8 @@ class ShotRows {
     std::map<LogField, std::map<std::string, std::size_t>> units_;
     bool winds_by_angle_ = false;
     std::size_t lettered_sides_ = 0, signed_sides_ = 0, plain_sides_ = 0;  // other than 0
+    std::size_t other_results_ = 0;                                        // that say nothing of a lost ball
+    std::vector<std::size_t> lost_rows_, found_rows_;  // found: said to be lost, with a place all the same
 };
 
 }  // namespace landwidth

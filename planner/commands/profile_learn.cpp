@@ -8,6 +8,8 @@
 
 #include "geometry/error.hpp"
 #include "golfer-profiles/json_text.hpp"
+#include "golfer-profiles/logs/column_file.hpp"
+#include "golfer-profiles/logs/log_columns.hpp"
 #include "golfer-profiles/profile_file.hpp"
 #include "golfer-profiles/shot_log.hpp"
 #include "planner/engine/assumptions.hpp"
@@ -48,6 +50,9 @@ void ProfileLearnCommand::setup(CLI::App& app) {
         ->type_name("OURS=THEIRS")
         ->allow_extra_args(false);
     session_.setup(app);
+    app.add_option("--columns", column_file_,
+                   "a file of such lines, ours = theirs; what --column says goes before it")
+        ->type_name("FILE");
     auto* onto =
         app.add_option("--onto", onto_, "a profile whose clubs the shots are added to")->type_name("PROFILE");
     golfer_.setup(app);
@@ -56,6 +61,11 @@ void ProfileLearnCommand::setup(CLI::App& app) {
                    "what a club is whose name does not tell, e.g. \"old faithful=hybrid\"; "
                    "repeatable")
         ->type_name("NAME=KIND")
+        ->allow_extra_args(false);
+    app.add_option("--carried", carried_,
+                   "which build is in the bag where every shot of a club is of a build, e.g. \"driver, 45.5 "
+                   "in\"; repeatable; otherwise the one with the most shots")
+        ->type_name("CLUB, BUILD")
         ->allow_extra_args(false);
     app.add_option("--assume", assumed_,
                    "override a modelling assumption, e.g. build_spread_differs=0.05; repeatable")
@@ -69,14 +79,17 @@ void ProfileLearnCommand::setup(CLI::App& app) {
     app.footer(
         "A log has the columns club, carry_yd (or total_yd) and side_yd, right positive or as 12R, and may "
         "have\n"
-        "total_yd, build, ball_speed_mph, club_speed_mph, launch_deg, spin_rpm, peak_yd, date and note; with "
-        "_m, _ft,\n"
-        "_mps and _kmh for other units. What a shot was hit in: temperature_c, altitude_m, pressure_hpa, "
-        "humidity_pct,\n"
-        "wind_mph with wind_from_deg (clockwise from the line of the shot: 0 or against, 90 or right, 180 or "
-        "behind),\n"
-        "ball (course, range), surface (grass, mat, tee), indoors (yes, no), air (as-hit, reference). A log "
-        "from the course has club, start_lon, start_lat, finish_lon,\n"
+        "total_yd, build, ball_speed_mph, club_speed_mph, launch_deg, spin_rpm, peak_yd, date, session, "
+        "note, result,\n"
+        "strike_toe_mm and strike_up_mm; with _m, _ft, _mps and _kmh for other units. A ball without a place "
+        "that\n"
+        "note or result call lost counts as lost. What a shot was hit in: temperature_c, altitude_m, "
+        "pressure_hpa,\n"
+        "humidity_pct, wind_mph with wind_from_deg (clockwise from the line of the shot: 0 or against, 90 or "
+        "right,\n"
+        "180 or behind), ball (course, range), surface (grass, mat, tee), indoors (yes, no), air (as-hit, "
+        "reference).\n"
+        "A log from the course has club, start_lon, start_lat, finish_lon,\n"
         "finish_lat, target_lon and target_lat: the shots that were full swings from good lies.\n"
         "Example: landwidth profile learn session.csv --handicap 10 --column carry_yd=\"Carry\" -o me.json\n"
         "Example: landwidth profile learn round.csv --onto me.json -o me-too.json");
@@ -97,6 +110,7 @@ LearnRequest ProfileLearnCommand::request(std::ostream& err) const {
                         .curve_share = assumptions.engine.curve_share};
     for (const std::string& text : kinds_)
         request.kinds.push_back(kind_in(text));
+    request.carried = carried_;
     if (onto_.empty()) {
         request.typical = golfer_.request("learnt golfer");
         return request;
@@ -110,17 +124,23 @@ LearnRequest ProfileLearnCommand::request(std::ostream& err) const {
     return request;
 }
 
-int ProfileLearnCommand::run(std::ostream& out, std::ostream& err) {
-    output_.check();
-    std::vector<ColumnName> columns;
+std::vector<ColumnName> ProfileLearnCommand::columns() const {
+    std::vector<ColumnName> typed;
     for (const std::string& text : columns_) {
         auto [ours, theirs] = split("--column", text, text.find('='));
-        columns.push_back({std::move(ours), std::move(theirs)});
+        typed.push_back({std::move(ours), std::move(theirs)});
     }
+    check_mapping(typed);
+    return column_file_.empty() ? typed : combined(std::move(typed), read_column_file(column_file_));
+}
+
+int ProfileLearnCommand::run(std::ostream& out, std::ostream& err) {
+    output_.check();
+    const std::vector<ColumnName> mapping = columns();
     const LearnRequest learn = request(err);
     std::vector<NamedLog> logs;
     for (const std::string& file : logs_) {
-        logs.push_back({file, read_shot_log(file, columns)});
+        logs.push_back({file, read_shot_log(file, mapping)});
         for (const std::string& warning : logs.back().log.warnings)
             err << fmt::format("landwidth: warning: {}: {}\n", file, warning);
     }

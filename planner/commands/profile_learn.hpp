@@ -20,10 +20,13 @@ class ProfileLearnCommand : public Command {
 
   private:
     LearnRequest request(std::ostream& err) const;
+    std::vector<ColumnName> columns() const;
 
     std::vector<std::string> logs_;
     std::vector<std::string> columns_;  // carry_yd=Carry
+    std::string column_file_;
     std::vector<std::string> kinds_;    // wonder club=hybrid
+    std::vector<std::string> carried_;  // driver, 45.5 in
     std::vector<std::string> assumed_;
     std::string onto_;
     SessionOptions session_;

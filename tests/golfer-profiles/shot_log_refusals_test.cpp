@@ -104,3 +104,10 @@ TEST_CASE("positions that cannot be of one shot", "[log]") {
                      "no column for target_lon"));
     REQUIRE(contains(refusal_of("club,carry_yd,start_lon\nd,1,1\n"), "put them into two files"));
 }
+
+TEST_CASE("a row of units that contradicts", "[log]") {
+    REQUIRE(contains(refusal_of("club,Carry (yd),side_yd\n,m,yd\ndriver,230,1\n"),
+                     "column \"Carry (yd)\": the row of units under it says m"));
+    REQUIRE(contains(refusal_of("club,Carry,side_yd\n,m,yd\ndriver,230,1\n", {{"carry_yd", "Carry"}}),
+                     "column \"Carry\" is taken for carry_yd, but the row of units says m"));
+}

@@ -202,3 +202,98 @@ TEST_CASE("shots that look like slips are told and kept", "[log]") {
     REQUIRE(contains(told("driver,60,0"), "is it a full shot?"));
     REQUIRE(contains(told("driver,100,150"), "150 yd to the side of a shot of 100 yd"));
 }
+
+TEST_CASE("units stand in brackets, behind a comma, in a row of their own, or go without saying", "[log]") {
+    const std::string cells = "driver,231.5,12,150,12.5,2700\n";
+    const std::string headers[] = {
+        "Club,Carry (yd),Side (yds),Ball Speed (mph),Launch Angle (deg),Spin Rate (rpm)\n",
+        "club,Carry [yards],\"Offline, yd\",Ball Speed [MPH],Launch Angle,Spin\n",
+        "Club,Carry Distance (yd),Lateral (yd),ball-speed mph,launch deg,Spin Rate\n",
+        "Club,Carry,Side,Ball Speed,Launch Angle,Spin Rate\n,yd,yd,mph,deg,rpm\n",
+        "Club,Carry,Side Carry,Ball Speed,Launch,Backspin\n,[yd],(yards),[mph],\u00b0,rpm\n",
+        "Club,Carry (yd),Side,Ball Speed,Launch,Spin\nunits,yd,yd,mph,,\n",
+    };
+    for (const std::string& header : headers) {
+        CAPTURE(header);
+        const ShotLog log = log_of(header + cells);
+        REQUIRE(log.shots.size() == 1);
+        REQUIRE(log.warnings.empty());
+        const LoggedShot& shot = log.shots.front();
+        REQUIRE_THAT(*shot.carry_m, WithinAbs(yards(231.5), 1e-9));
+        REQUIRE_THAT(shot.side_m, WithinAbs(yards(12), 1e-9));
+        REQUIRE_THAT(*shot.ball_speed_mps, WithinAbs(150 * 0.44704, 1e-9));
+        REQUIRE_THAT(*shot.launch_rad, WithinAbs(12.5 * std::acos(-1.0) / 180, 1e-12));
+        REQUIRE_THAT(*shot.spin_rad_per_s, WithinAbs(2700 * 2 * std::acos(-1.0) / 60, 1e-9));
+    }
+    // The row of a unit is a row: what follows keeps its number.
+    REQUIRE(log_of("Club,Carry,Side\n,m,m\ndriver,210,1\n").shots.front().row == 3);
+    REQUIRE_THAT(*log_of("Club,Carry,Side\n,m,m\ndriver,210,1\n").shots.front().carry_m,
+                 WithinAbs(210, 1e-9));
+}
+
+TEST_CASE("a word of the trade gives way to a column of ours", "[log]") {
+    const ShotLog log = log_of("club,carry_yd,side_yd,Offline (yd),Ball Speed\ndriver,230,5,7,150\n");
+    REQUIRE_THAT(log.shots.front().side_m, WithinAbs(yards(5), 1e-9));
+    REQUIRE(log.warnings.size() == 2);
+    REQUIRE(log.warnings[0] == "columns are not used: \"Offline (yd)\", \"Ball Speed\"");
+    REQUIRE(log.warnings[1] ==
+            "column \"Ball Speed\" has no unit; say it with --column ball_speed_mph=\"Ball Speed\"");
+}
+
+TEST_CASE("averages and headings between shots are left out and told", "[log]") {
+    const ShotLog log = log_of(
+        "Shot,Club,Carry (yd),Side (yd)\n1,driver,230,5\n2,driver,234,5\nAverage,driver,232,5\nStd. "
+        "Dev.,,2,0\n"
+        "Shot,Club,Carry (yd),Side (yd)\n1,7i,150,0\n,7i avg,150,0\n,Mean,150\n,TOTAL,614,10\n");
+    REQUIRE(log.shots.size() == 3);
+    REQUIRE(log.shots[2].row == 7);
+    REQUIRE(log.warnings.size() == 3);
+    REQUIRE(log.warnings[0] == "row 6 left out: the headings again");
+    REQUIRE(log.warnings[1] == "rows 4, 5 and 8 to 10 left out: averages and the like, no shots");
+    REQUIRE(contains(log.warnings[2], "not used: \"Shot\""));
+    REQUIRE(contains(refusal_of("club,carry_yd,side_yd\nAverage,230,1\n"), "no shots under it"));
+    // A note may speak of averages.
+    REQUIRE(log_of("club,carry_yd,side_yd,note\ndriver,230,5,average\n").shots.size() == 1);
+}
+
+TEST_CASE("a ball without a place that is called lost is a lost ball", "[log]") {
+    const ShotLog log = log_of(
+        "club,carry_yd,side_yd,note,result,ball_speed_mph\ndriver,230,5,,fairway,150\ndriver,,,lost "
+        "ball,,151\ndriver,,,,OB,152\ndriver,lost,,,,153\ndriver,-,-,not found,,\ndriver,228,40,nearly lost "
+        "it,,\n");
+    std::vector<bool> lost;
+    for (const LoggedShot& shot : log.shots)
+        lost.push_back(shot.lost);
+    REQUIRE(lost == std::vector<bool>{false, true, true, true, true, false});
+    REQUIRE(!log.shots[1].carry_m);
+    REQUIRE_THAT(*log.shots[1].ball_speed_mps, WithinAbs(151 * 0.44704, 1e-9));
+    REQUIRE(log.warnings.size() == 3);
+    REQUIRE(log.warnings[0] == "column \"result\": read for lost balls and not used otherwise");
+    REQUIRE(contains(log.warnings[1], "rows 3 to 6: lost or not finished"));
+    REQUIRE(contains(log.warnings[2], "row 7: said to be lost or out of bounds, but with a place"));
+
+    const ShotLog course = log_of(
+        "club,start_lon,start_lat,finish_lon,finish_lat,target_lon,target_lat\ndriver,0,0,,,0.003,0\n"
+        "driver,0,0,0.002,-0.0001,0.003,0\n");
+    REQUIRE(course.shots[0].lost);
+    REQUIRE(!course.shots[1].lost);
+    REQUIRE(contains(refusal_of("club,start_lon,start_lat,finish_lon,finish_lat,target_lon,target_lat\n"
+                                "driver,0,0,0.002,,0.003,0\n"),
+                     "column \"finish_lat\": empty"));
+    REQUIRE(
+        contains(refusal_of("club,carry_yd,side_yd,note\ndriver,,,windy\n"), "empty: a number is expected"));
+    REQUIRE(
+        contains(refusal_of("club,carry_yd,side_yd,note\ndriver,,5,lost\n"), "empty: a number is expected"));
+}
+
+TEST_CASE("places on the face are read in their units", "[log]") {
+    const ShotLog log = log_of(
+        "club,carry_yd,side_yd,strike_toe_mm,Strike Up (cm)\ndriver,230,5,-12,0.5\ndriver,231,5,0.5 in,\n");
+    REQUIRE_THAT(*log.shots[0].strike_toe_m, WithinAbs(-0.012, 1e-12));
+    REQUIRE_THAT(*log.shots[0].strike_up_m, WithinAbs(0.005, 1e-12));
+    REQUIRE_THAT(*log.shots[1].strike_toe_m, WithinAbs(0.0127, 1e-12));
+    REQUIRE(!log.shots[1].strike_up_m);
+    REQUIRE(contains(refusal_of("club,carry_yd,side_yd,strike_toe_mm\ndriver,230,5,90\n"), "-60 to 60 mm"));
+    REQUIRE(contains(refusal_of("club,carry_yd,side_yd,strike_toe_mm\ndriver,230,5,3 yd\n"),
+                     "no unit of a place on the face"));
+}
