@@ -100,6 +100,7 @@ class Learning {
         : logs_(logs), request_(request), logged_(logged_clubs(logs, request.kinds, request.carried)) {
         for (std::string& sentence : prepare_sessions(logged_, logs, request.sessions))
             logged_.warnings.push_back(std::move(sentence));
+        result_.strikes = strike_effects(logs, logged_);
         result_.warnings = std::move(logged_.warnings);
         start();
         for (const Session& session : logged_.sessions)

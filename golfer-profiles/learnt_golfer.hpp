@@ -12,6 +12,7 @@
 #include "golfer-profiles/presets.hpp"
 #include "golfer-profiles/profile.hpp"
 #include "golfer-profiles/sessions/session_assumptions.hpp"
+#include "golfer-profiles/strikes.hpp"
 
 namespace landwidth {
 
@@ -49,6 +50,7 @@ struct LearntGolfer {
     Golfer golfer;
     std::vector<LearntClub> clubs;      // in the order of the logs
     std::vector<ShapeFound> shapes;     // clubs whose shots go two ways
+    std::vector<StrikeEffect> strikes;  // of clubs with places on the face
     std::vector<std::string> warnings;  // one sentence each
 };
 

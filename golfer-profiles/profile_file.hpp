@@ -29,8 +29,11 @@ struct ProfileReading {
 //
 // Keys that may be absent, and what that means: length_in, loft_deg (unknown), launch, mishit (none), note
 // (empty), tail_dof (a normal), correlation (0), run_yd (run_share_of_carry of the kind),
-// in_bag (true; false: a club on trial), learnt_from (the shots are not at hand; an object of "prior", a
-// pattern, and "shots_yd", pairs of carry and side). Names are trimmed.
+// in_bag (true; false: a club on trial), build_of (a club of its own, or by the name: profile.hpp's
+// family_of), learnt_from (the shots are not at hand; an object of "prior", a pattern, "shots_yd", each
+// [carry, side] or [carry, side, session, when], and "lost", a number of lost balls), handicap_known (true),
+// sessions (none; objects of "label" and "weight"), a pattern's ways (one usual shot; two objects of share,
+// carry_sds, side_sds, carry_spread, side_spread and correlation). Names are trimmed.
 ProfileReading read_profile(const std::filesystem::path& path);
 ProfileReading parse_profile(const std::string& text, const std::string& file_name);
 

@@ -25,7 +25,7 @@ struct Points {
     }
 };
 
-std::optional<Slope> slope_through(const Points& points) {
+std::optional<StrikeSlope> slope_through(const Points& points) {
     const auto shots = static_cast<Eigen::Index>(points.at_m.size());
     if (shots < 3) return std::nullopt;
     const Eigen::ArrayXd x = Eigen::Map<const Eigen::ArrayXd>(points.at_m.data(), shots) / metres_per_cm;
@@ -36,7 +36,7 @@ std::optional<Slope> slope_through(const Points& points) {
     if (spread < same_place) return std::nullopt;
     const double slope = (from_mean * y).sum() / spread;
     const double rest = (y - y.mean() - slope * from_mean).square().sum();
-    return Slope{points.at_m.size(), slope, std::sqrt(rest / static_cast<double>(shots - 2) / spread)};
+    return StrikeSlope{points.at_m.size(), slope, std::sqrt(rest / static_cast<double>(shots - 2) / spread)};
 }
 
 std::optional<StrikeEffect> effect_of(const LoggedClub& club, const std::vector<NamedLog>& logs) {

@@ -41,13 +41,6 @@ const BagSlot* slot_named(ClubKind kind, std::string_view name) {
     return nullptr;
 }
 
-void scale(Spread& spread, double ratio) {
-    spread.centre.carry_m *= ratio;
-    spread.centre.side_m *= ratio;
-    spread.carry_sd_m *= ratio;
-    spread.side_sd_m *= ratio;
-}
-
 }  // namespace
 
 Club typical_club(const GolferRequest& request, ClubKind kind, std::string_view name) {
@@ -78,14 +71,6 @@ bool has_typical_club(const GolferRequest& request) {
     const double drive_yd = request.drive_total_yd.value_or(shortest_drive_yd);
     return request.handicap_index >= lowest_index && request.handicap_index <= highest_index &&
            drive_yd >= shortest_drive_yd && drive_yd <= longest_drive_yd;
-}
-
-ShotPattern scaled_pattern(const ShotPattern& pattern, double ratio) {
-    ShotPattern scaled = pattern;
-    scale(scaled.usual, ratio);
-    if (scaled.mishit) scale(scaled.mishit->spread, ratio);
-    scaled.run_m *= ratio;
-    return scaled;
 }
 
 }  // namespace landwidth

@@ -20,8 +20,4 @@ GolferRequest request_like(const Golfer& golfer);
 // Whether typical_club has an answer: handicap and drive are within what the presets know.
 bool has_typical_club(const GolferRequest& request);
 
-// The pattern of a golfer who hits this club `ratio` times as far: carry, spreads, run and mishits alike, so
-// directions stay. ratio > 0.
-ShotPattern scaled_pattern(const ShotPattern& pattern, double ratio);
-
 }  // namespace landwidth

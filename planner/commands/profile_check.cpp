@@ -3,8 +3,11 @@
 #include <fmt/format.h>
 
 #include <ostream>
+#include <utility>
 
+#include "golfer-profiles/evidence/edited_clubs.hpp"
 #include "golfer-profiles/profile_file.hpp"
+#include "planner/engine/assumptions.hpp"
 #include "planner/reports/profile_text.hpp"
 
 namespace landwidth {
@@ -17,7 +20,10 @@ void ProfileCheckCommand::setup(CLI::App& app) {
 }
 
 int ProfileCheckCommand::run(std::ostream& out, std::ostream& err) {
-    const ProfileCheck check = check_profile(file_);
+    ProfileCheck check = check_profile(file_);
+    if (check.golfer)
+        for (std::string& sentence : edited_clubs(*check.golfer, default_assumptions().engine.prior))
+            check.warnings.push_back(std::move(sentence));
     out << check_text(check, file_);
     if (check.golfer) return 0;
     const std::size_t more = check.errors.size() - 1;

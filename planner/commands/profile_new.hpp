@@ -18,8 +18,11 @@ class ProfileNewCommand : public Command {
 
   private:
     Golfer golfer() const;
+    Golfer golfer_by_length() const;
 
     std::string preset_;
+    std::string carry_;       // 7-iron=150yd
+    std::string club_speed_;  // 95mph
     GolferOptions golfer_;
     std::optional<double> drive_;
     std::string drive_units_ = "yards";

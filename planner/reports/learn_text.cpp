@@ -168,6 +168,53 @@ std::string prior_words(const LearnView& view) {
     return lines;
 }
 
+// Clubs whose shots go two ways, by what that means on the ground.
+std::string shape_words(const LearnView& view) {
+    std::string lines;
+    for (const ShapeFound& shape : view.learnt.shapes) {
+        const auto club = std::ranges::find_if(view.learnt.clubs, [&](const LearntClub& learnt) {
+            return same_name(family_of(learnt.club), shape.club);
+        });
+        if (club == view.learnt.clubs.end()) continue;
+        const Spread& usual = club->club.pattern->usual;
+        const auto way = [&](const Way& one) {
+            const double side = spread_of(usual, one).centre.side_m;
+            return fmt::format("{} about {} {}", share_text(one.share),
+                               length_text(std::abs(side), view.units), side < 0 ? "left" : "right");
+        };
+        lines += wrapped(
+            fmt::format("{}, {}; of {} sets drawn from one usual shot, {} look as odd as the {} "
+                        "recorded",
+                        way(shape.ways[0]), way(shape.ways[1]), shape.drawn, shape.as_odd, shape.shots),
+            fmt::format("  {}: ", name_text(shape.club)));
+    }
+    return lines;
+}
+
+// What a place on the face did.
+std::string strike_words(const LearnView& view) {
+    std::string lines;
+    const auto slope = [](const StrikeSlope& found, double unit, std::string_view what) {
+        return fmt::format("; {:+.1f} {} a cm (standard error {:.1f}, {} shots)", found.per_cm / unit, what,
+                           found.standard_error / unit, found.shots);
+    };
+    for (const StrikeEffect& effect : view.learnt.strikes) {
+        std::string words = fmt::format(
+            "{:.0f} mm from the centre of the face as a rule (root mean square), {:.0f} mm "
+            "towards the {} on average",
+            1000.0 * effect.off_centre_m, 1000.0 * std::abs(effect.mean_toe_m),
+            effect.mean_toe_m < 0 ? "heel" : "toe");
+        if (effect.ball_speed_share)
+            words += slope(*effect.ball_speed_share, 0.01, "% of ball speed off the centre");
+        if (effect.side_m)
+            words += slope(*effect.side_m, in_display_units(1.0, view.units) > 1.0 ? metres_per_yard : 1.0,
+                           view.units == DisplayUnits::yards ? "yd to the right towards the toe"
+                                                             : "m to the right towards the toe");
+        lines += wrapped(words, fmt::format("  {}: ", name_text(effect.club)));
+    }
+    return lines;
+}
+
 }  // namespace
 
 std::string learn_text(const LearnView& view) {
@@ -186,6 +233,13 @@ std::string learn_text(const LearnView& view) {
         "The two differ because a golfer is one person: few shots of a club lean on the golfer's other clubs "
         "and, where those are few too, on the level; and because mishits stand apart from the usual shot.");
     text += "\nKnown before any shot\n" + prior_words(view);
+    const std::string shapes = shape_words(view);
+    if (!shapes.empty())
+        text +=
+            "\nShots that go two ways: one usual shot does not describe them, and plans take them as two\n" +
+            shapes;
+    const std::string strikes = strike_words(view);
+    if (!strikes.empty()) text += "\nWhere on the face\n" + strikes;
     const std::string mishits = mishit_list(view);
     text += mishits.empty() ? "\nNo shot was taken for a mishit.\n" : "\nTaken for a mishit\n" + mishits;
     return text;

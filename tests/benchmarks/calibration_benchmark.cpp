@@ -1,12 +1,12 @@
-// Is a verdict as sure as it says? Golfers with known patterns play sessions with two tee clubs; the
-// strokes between the clubs on a hole are learnt from the sessions and compared with the truth.
+// Is what is learnt from shots as sure as it says? Golfers with known patterns play sessions.
 //
-//   landwidth_calibration [golfers] [prior|otherwise]      default 600 golfers of each population
+//   landwidth_calibration [golfers] [numbers|builds]      default 300 golfers of each kind
 //
-// The hole's field is held fixed (solved once, for a typical golfer of handicap 14), so that the tee clubs
-// alone are judged; the best aim is found again in every draw, as for the truth. Each golfer plays one of
-// three invented holes. Every figure comes with its standard error; that of the last line counts the sizes as
-// independent, though the same golfers play all of them.
+// numbers: how often the 90 % intervals of a driver's carry, side, spreads and share of mishits hold the
+// truth. builds: two builds of the driver, equal or truly different, hit equally often or not; on a hole the
+// expected strokes between them are taken in every draw and compared with the truth. The hole's field is held
+// fixed (solved once, for a typical golfer of handicap 14), so that the tee clubs alone are judged; the best
+// aim is found again in every draw, as for the truth. Each golfer plays one of three invented holes.
 
 #include <fmt/format.h>
 
@@ -17,8 +17,10 @@
 #include <memory>
 #include <string_view>
 
-#include "golfer-profiles/pattern_draws.hpp"
-#include "golfer-profiles/pattern_learning.hpp"
+#include "golfer-profiles/evidence/bag_draws.hpp"
+#include "golfer-profiles/evidence/club_figures.hpp"
+#include "golfer-profiles/evidence/pattern_middle.hpp"
+#include "golfer-profiles/evidence/usual_ways.hpp"
 #include "golfer-profiles/presets.hpp"
 #include "planner/engine/hole_study.hpp"
 #include "tests/benchmarks/simulated_golfers.hpp"
@@ -28,7 +30,6 @@
 namespace landwidth::bench {
 namespace {
 
-constexpr std::array session_sizes{8, 15, 30, 60};
 constexpr int draw_count = 200;
 constexpr int shot_log2_points = 7;  // the same points for draws and truth, so their error is no error here
 
@@ -78,101 +79,121 @@ class TeeCost {
     HoleStudy study_;
 };
 
-struct Judged {
-    bool covered;       // the 90 % interval holds the true difference
-    double confidence;  // share of draws in which the favoured club is better: at least half
-    bool right;         // it truly is
-};
-
-std::vector<ShotPattern> learnt_draws(const Club& club, const ShotPattern& typical,
-                                      std::vector<ShotOffset> session, const PatternPrior& prior,
-                                      std::uint64_t stream) {
-    Club learnt = club;
-    learnt.pattern = learnt_pattern(session, typical, prior).pattern;
-    learnt.learnt_from = LearntFrom{typical, std::move(session)};
-    return drawn_patterns(learnt, prior, stream, draw_count);
+// As profile learn does: the shape is looked for and the draws are made again where one is found.
+BagDraws learnt_draws(Golfer golfer) {
+    const GolferPrior prior;
+    BagDraws draws = posterior_draws(golfer, prior, draw_count);
+    for (std::size_t club = 0; club < draws.size(); ++club)
+        if (!draws[club].empty()) {
+            const int shots = golfer.clubs[club].pattern->shots;
+            golfer.clubs[club].pattern = middle_of(draws[club]);
+            golfer.clubs[club].pattern->shots = shots;
+        }
+    const std::vector<ShapeFound> shapes = shapes_found(golfer);
+    if (shapes.empty()) return draws;
+    for (Club& club : golfer.clubs)
+        if (club.pattern && same_name(family_of(club), shapes.front().club))
+            club.pattern->ways = shapes.front().ways;
+    return posterior_draws(golfer, prior, draw_count);
 }
 
-Judged judged(TeeCost& hole, const ClubPair& golfer, const PatternPrior& prior, int shots,
-              std::uint64_t number) {
-    const double truth = hole.best(*golfer.control.pattern) - hole.best(*golfer.driver.pattern);
-    const auto control =
-        learnt_draws(golfer.control, golfer.typical_control,
-                     fixture::simulated_shots(*golfer.control.pattern, shots, 2 * number), prior, 2 * number);
-    const auto driver = learnt_draws(golfer.driver, golfer.typical_driver,
-                                     fixture::simulated_shots(*golfer.driver.pattern, shots, 2 * number + 1),
-                                     prior, 2 * number + 1);
-    std::vector<double> difference;
-    for (std::size_t i = 0; i < control.size(); ++i)
-        difference.push_back(hole.best(control[i]) - hole.best(driver[i]));
-    std::ranges::sort(difference);
-    const auto below = std::ranges::lower_bound(difference, 0.0) - difference.begin();
-    const double control_better = static_cast<double>(below) / draw_count;
-    const bool favours_control = control_better >= 0.5;
+void print_numbers(int golfers) {
+    fmt::print("90 % intervals hold the truth, {} golfers of each kind, standard error {:.1f} %\n", golfers,
+               100.0 * std::sqrt(0.09 / golfers));
+    fmt::print("{:>12} {:>6} {:>7} {:>7} {:>9} {:>8} {:>8}\n", "golfer", "shots", "carry", "side", "carry sd",
+               "side sd", "mishits");
+    for (const SimulatedGolfer& simulated : simulated_golfers())
+        for (const int shots : {8, 15, 30, 60}) {
+            std::array<int, 5> held{};
+            for (int i = 0; i < golfers; ++i) {
+                const auto key = static_cast<std::uint64_t>(1000 * i + shots);
+                const BagDraws draws = learnt_draws(
+                    measured(simulated, fixture::simulated_shots(simulated.driver, shots, key), {}));
+                const OpenPattern open = open_pattern(middle_of(draws.front()), draws.front());
+                const Spread& usual = simulated.driver.usual;
+                const auto hold = [&](std::size_t number, const OpenFigure& figure, double truth) {
+                    held[number] += truth >= figure.low && truth <= figure.high ? 1 : 0;
+                };
+                hold(0, open.carry, usual.centre.carry_m);
+                hold(1, open.side, usual.centre.side_m);
+                hold(2, open.carry_sd, usual.carry_sd_m);
+                hold(3, open.side_sd, usual.side_sd_m);
+                hold(4, open.mishit_share, simulated.driver.mishit->share);
+            }
+            fmt::print("{:>12} {:>6} {:>5.0f} % {:>5.0f} % {:>7.0f} % {:>6.0f} % {:>6.0f} %\n",
+                       simulated.name, shots, 100.0 * held[0] / golfers, 100.0 * held[1] / golfers,
+                       100.0 * held[2] / golfers, 100.0 * held[3] / golfers, 100.0 * held[4] / golfers);
+        }
+}
+
+// How the build truly differs from the driver.
+struct Difference {
+    std::string_view name;
+    double spread, carry_yd;
+};
+
+struct BuildTally {
+    int few_better = 0, few_worse = 0, said = 0, right = 0, held = 0;
+};
+
+void judge(TeeCost& hole, const SimulatedGolfer& simulated, const Difference& difference,
+           std::array<int, 2> shots, int number, BuildTally& tally) {
+    // The difference falls on either of them, in turn.
+    std::array<ShotPattern, 2> truth{simulated.driver, simulated.driver};
+    ShotPattern& changed = truth[static_cast<std::size_t>(number % 2)];
+    changed.usual.carry_sd_m *= difference.spread;
+    changed.usual.side_sd_m *= difference.spread;
+    changed.usual.centre.carry_m += Yards{difference.carry_yd}.metres();
+    const auto key = static_cast<std::uint64_t>(number) * 2;
+    const BagDraws draws = learnt_draws(measured(simulated, fixture::simulated_shots(truth[0], shots[0], key),
+                                                 fixture::simulated_shots(truth[1], shots[1], key + 1)));
+    std::vector<double> saved;  // by the build that was hit less often, or the second of two
+    for (std::size_t draw = 0; draw < draw_count; ++draw)
+        saved.push_back(hole.best(draws.front()[draw]) - hole.best(draws.back()[draw]));
+    std::ranges::sort(saved);
+    const auto worse = std::ranges::lower_bound(saved, 0.0) - saved.begin();
+    const double better = 1.0 - static_cast<double>(worse) / draw_count;
+    const double true_saved = hole.best(truth[0]) - hole.best(truth[1]);
     constexpr std::size_t tail = draw_count / 20;
-    return {truth >= difference[tail - 1] && truth <= difference[draw_count - tail],
-            std::max(control_better, 1.0 - control_better), favours_control == (truth < 0.0)};
+    tally.held += true_saved >= saved[tail - 1] && true_saved <= saved[draw_count - tail] ? 1 : 0;
+    tally.few_better += better >= 0.8 ? 1 : 0;
+    tally.few_worse += better <= 0.2 ? 1 : 0;
+    if (std::max(better, 1.0 - better) < 0.75 || std::max(better, 1.0 - better) > 0.85) return;
+    ++tally.said;
+    tally.right += (better > 0.5) == (true_saved > 0.0) ? 1 : 0;
 }
 
-struct Share {
-    int all = 0;
-    int good = 0;
-    void add(bool is_good) {
-        ++all;
-        good += is_good ? 1 : 0;
-    }
-    std::string text() const {
-        if (all == 0) return fmt::format("{:>16}", "none");
-        const double share = static_cast<double>(good) / all;
-        return fmt::format("{:5.1f} % (+-{:3.1f})", 100.0 * share,
-                           100.0 * std::sqrt(share * (1.0 - share) / all));
-    }
-};
-
-struct Tally {
-    Share covered;
-    Share about_80;                // of the verdicts stated 75 to 85 % sure
-    std::array<Share, 5> deciles;  // of those stated 50 to 60 % sure, 60 to 70 %, ...
-    void add(const Judged& judged) {
-        covered.add(judged.covered);
-        if (judged.confidence >= 0.75 && judged.confidence <= 0.85) about_80.add(judged.right);
-        const auto decile = static_cast<std::size_t>(10.0 * judged.confidence - 5.0 + 1e-9);
-        deciles[std::min(decile, deciles.size() - 1)].add(judged.right);
-    }
-};
-
-void print_line(std::string_view name, const Tally& tally) {
-    fmt::print("{:>6}  {}  {} of {:4}  ", name, tally.covered.text(), tally.about_80.text(),
-               tally.about_80.all);
-    for (const Share& decile : tally.deciles)
-        fmt::print("  {:3.0f} % of {:4}", decile.all > 0 ? 100.0 * decile.good / decile.all : 0.0,
-                   decile.all);
-    fmt::print("\n");
-}
-
-void print_table(Population population, std::string_view name, int golfers) {
-    const PatternPrior prior = default_assumptions().engine.prior;
+void print_builds(int golfers) {
     std::array<std::unique_ptr<TeeCost>, 3> holes{std::make_unique<TeeCost>(open_par_4()),
                                                   std::make_unique<TeeCost>(lake_par_4()),
                                                   std::make_unique<TeeCost>(fixture::narrow_par_4())};
-    std::array<Tally, session_sizes.size()> by_size;
-    Tally all;
-    for (int i = 0; i < golfers; ++i) {
-        const auto number = static_cast<std::uint64_t>(i);
-        const ClubPair golfer = simulated_golfer(population, prior, number);
-        for (std::size_t size = 0; size < session_sizes.size(); ++size) {
-            const Judged one =
-                judged(*holes[number / 3 % 3], golfer, prior, session_sizes[size], 4 * number + size);
-            by_size[size].add(one);
-            all.add(one);
-        }
-    }
-    fmt::print("{}, {} golfers at each size of session\n", name, golfers);
-    fmt::print("{:>6}  {:>16}  {:>24}    right when 50-60, 60-70, 70-80, 80-90, 90-100 % sure\n", "shots",
-               "90 % cover", "right when 75-85 % sure");
-    for (std::size_t size = 0; size < session_sizes.size(); ++size)
-        print_line(fmt::format("{}", session_sizes[size]), by_size[size]);
-    print_line("all", all);
+    fmt::print(
+        "two builds, {} golfers of each kind: the one with fewer shots said to be better or worse at 80 % or "
+        "more; 90 %\nintervals of strokes saved that hold the truth; right when 75 to 85 % sure\n",
+        golfers);
+    fmt::print("{:>12} {:>12} {:>8} {:>7} {:>7} {:>9} {:>16}\n", "golfer", "truth", "shots", "better",
+               "worse", "held", "right");
+    const std::vector<SimulatedGolfer> kinds = simulated_golfers();
+    for (const std::size_t kind : {std::size_t{0}, std::size_t{2}, std::size_t{3}})
+        for (const Difference& difference :
+             {Difference{"equal", 1.0, 0.0}, Difference{"15 % wider", 1.15, 0.0},
+              Difference{"4 yd longer", 1.0, 4.0}})
+            for (const std::array<int, 2> shots :
+                 {std::array{40, 8}, std::array{24, 24}, std::array{60, 12}}) {
+                BuildTally tally;
+                for (int i = 0; i < golfers; ++i)
+                    judge(*holes[static_cast<std::size_t>(i / 2 % 3)], kinds[kind], difference, shots, i,
+                          tally);
+                const auto percent = [&](int count, int of) { return of > 0 ? 100.0 * count / of : 0.0; };
+                fmt::print("{:>12} {:>12} {:>8} {:>5.0f} % {:>5.0f} % {:>7.0f} %", kinds[kind].name,
+                           difference.name, fmt::format("{}, {}", shots[0], shots[1]),
+                           percent(tally.few_better, golfers), percent(tally.few_worse, golfers),
+                           percent(tally.held, golfers));
+                if (difference.spread == 1.0 && difference.carry_yd == 0.0)
+                    fmt::print("\n");
+                else
+                    fmt::print(" {:>5.0f} % of {:>4}\n", percent(tally.right, tally.said), tally.said);
+            }
 }
 
 }  // namespace
@@ -180,14 +201,13 @@ void print_table(Population population, std::string_view name, int golfers) {
 
 int main(int argc, char** argv) {
     using namespace landwidth::bench;
-    int golfers = 600;
+    int golfers = 300;
     if (argc > 1) {
         const std::string_view text = argv[1];
         std::from_chars(text.data(), text.data() + text.size(), golfers);
     }
     const std::string_view only = argc > 2 ? argv[2] : "";
-    if (only != "otherwise")
-        print_table(Population::from_the_prior, "Golfers drawn from the stated prior", golfers);
-    if (only != "prior") print_table(Population::otherwise, "Golfers unlike the stated prior", golfers);
+    if (only != "builds") print_numbers(golfers);
+    if (only != "numbers") print_builds(golfers);
     return 0;
 }

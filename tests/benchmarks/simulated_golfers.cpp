@@ -1,69 +1,62 @@
 #include "tests/benchmarks/simulated_golfers.hpp"
 
-#include <boost/random/normal_distribution.hpp>
-#include <boost/random/uniform_01.hpp>
-#include <cmath>
-
 #include "geometry/units.hpp"
-#include "golfer-profiles/counter_bits.hpp"
-#include "golfer-profiles/pattern_draws.hpp"
+#include "golfer-profiles/evidence/usual_ways.hpp"
 #include "golfer-profiles/presets.hpp"
 
 namespace landwidth::bench {
 namespace {
 
-constexpr std::uint64_t golfer_stream = 0x676f6c66ULL << 24U;
+double yd(double yards) {
+    return Yards{yards}.metres();
+}
 
-class Dice {
-  public:
-    explicit Dice(std::uint64_t key) : bits_(mixed(key)) {}
-    double normal() { return boost::random::normal_distribution<double>()(bits_); }
-    double uniform() { return boost::random::uniform_01<double>()(bits_); }
-    double between(double low, double high) { return low + (high - low) * uniform(); }
-
-  private:
-    CounterBits bits_;
-};
-
-ShotPattern unlike_the_prior(const ShotPattern& typical, bool differ_more, Dice& dice) {
-    const double carry_differs = differ_more ? 0.10 : 0.05;
-    const double direction_differs = (differ_more ? 2.6 : 1.2) * radians_per_degree;
-    const double spread_differs = std::log(1.3);
-    ShotPattern pattern = typical;
-    Spread& usual = pattern.usual;
-    const double stretch = 1.0 + carry_differs * dice.normal();
-    usual.centre.carry_m *= stretch;
-    usual.centre.side_m += usual.centre.carry_m * std::tan(direction_differs * dice.normal());
-    usual.carry_sd_m *= std::exp(spread_differs * dice.normal());
-    usual.side_sd_m *= std::exp(spread_differs * dice.normal());
-    usual.correlation = dice.between(-0.5, 0.3);
-    pattern.tail_dof = dice.between(4.0, 15.0);
-    Mishit& mishit = *pattern.mishit;
-    mishit.share *= std::exp2(dice.between(-1.0, 1.0));
-    mishit.spread.centre.carry_m *= stretch * (1.0 + 0.1 * dice.normal());
-    mishit.spread.centre.side_m += 0.5 * mishit.spread.side_sd_m * dice.normal();
-    mishit.spread.carry_sd_m *= std::exp(spread_differs * dice.normal());
-    mishit.spread.side_sd_m *= std::exp(spread_differs * dice.normal());
-    return pattern;
+ShotPattern typical_driver(double handicap) {
+    return *typical_golfer({"simulated", handicap}).club("driver")->pattern;
 }
 
 }  // namespace
 
-ClubPair simulated_golfer(Population population, const PatternPrior& prior, std::uint64_t number) {
-    constexpr double handicaps[] = {4.0, 14.0, 24.0};
-    constexpr double drives_yd[] = {250.0, 230.0, 205.0};
-    const Golfer typical = typical_golfer({"simulated", handicaps[number % 3], drives_yd[number % 3]});
-    ClubPair pair{*typical.club("3-wood"), *typical.club("driver"), {}, {}};
-    std::uint64_t key = golfer_stream + 2 * number;
-    Dice dice(key);
-    pair.typical_control = *pair.control.pattern;
-    pair.typical_driver = *pair.driver.pattern;
-    for (Club* club : {&pair.control, &pair.driver}) {
-        club->pattern = population == Population::from_the_prior
-                            ? drawn_patterns(*club, prior, key++, 1).front()
-                            : unlike_the_prior(*club->pattern, number % 2 == 0, dice);
-    }
-    return pair;
+std::vector<SimulatedGolfer> simulated_golfers() {
+    std::vector<SimulatedGolfer> golfers{{"typical", 14, typical_driver(14)}};
+    ShotPattern biased = typical_driver(14);
+    biased.usual.centre.side_m = yd(20);
+    biased.mishit->spread.centre.side_m = yd(12);
+    golfers.push_back({"20 yd bias", 14, biased});
+    ShotPattern straight = typical_driver(14);
+    straight.usual = {{yd(200), 0.0}, yd(9), yd(13), -0.1};
+    straight.mishit->share = 0.06;
+    golfers.push_back({"straight", 14, straight});
+    ShotPattern wild = typical_driver(8);
+    wild.usual = {{yd(258), 0.0}, yd(15), yd(33), -0.1};
+    wild.mishit = Mishit{0.10, {{yd(262), yd(10)}, yd(18), yd(75), 0.0}};
+    golfers.push_back({"wild, fast", 8, wild});
+    golfers.push_back({"says 25", 25, typical_driver(4)});
+    ShotPattern slice = typical_driver(18);
+    slice.usual.centre.side_m = yd(14);
+    slice.usual.side_sd_m = yd(24);
+    slice.ways =
+        with_share({Way{0.65, 0.3, -0.6, 0.95, 0.6, 0.0}, Way{0.35, -0.6, 1.1, 0.95, 0.6, 0.0}}, 0.35);
+    golfers.push_back({"slice", 18, slice});
+    return golfers;
+}
+
+Golfer measured(const SimulatedGolfer& simulated, const std::vector<ShotOffset>& driver,
+                const std::vector<ShotOffset>& build) {
+    Golfer golfer = typical_golfer({"simulated", simulated.handicap_said});
+    for (Club& club : golfer.clubs)
+        if (club.pattern) club.learnt_from = LearntFrom{*club.pattern, {}};
+    Club other = golfer.clubs.front();
+    golfer.clubs.front().learnt_from->shots = driver;
+    golfer.clubs.front().pattern->shots = static_cast<int>(driver.size());
+    if (build.empty()) return golfer;
+    other.name = "driver, 44 in";
+    other.build_of = "driver";
+    other.in_bag = false;
+    other.learnt_from->shots = build;
+    other.pattern->shots = static_cast<int>(build.size());
+    golfer.clubs.push_back(std::move(other));
+    return golfer;
 }
 
 }  // namespace landwidth::bench

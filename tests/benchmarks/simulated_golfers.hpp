@@ -1,27 +1,26 @@
 // Golfers whose true patterns are known, to see whether what is learnt from their shots is as sure as it
-// says.
+// says. Invented; no prior was set by them.
 #pragma once
 
-#include <cstdint>
+#include <string_view>
+#include <vector>
 
-#include "golfer-profiles/pattern_prior.hpp"
 #include "golfer-profiles/profile.hpp"
 
 namespace landwidth::bench {
 
-// The two tee clubs of a golfer to be weighed against each other.
-struct ClubPair {
-    Club control, driver;  // their patterns are the truth
-    ShotPattern typical_control, typical_driver;
+struct SimulatedGolfer {
+    std::string_view name;
+    double handicap_said;
+    ShotPattern driver;  // the truth
 };
 
-// Where the true patterns come from: the prior itself, or deliberately something else. `otherwise`: spreads
-// log-normal by 30 % each way, tails of 4 to 15 degrees of freedom, correlations from -0.5 to 0.3, half to
-// twice the mishits; mean carries and directions of every second golfer differ by more (10 %, 2.6 degrees),
-// of the others by less (5 %, 1.2 degrees) than the prior says. Assumptions, all of them.
-enum class Population { from_the_prior, otherwise };
+// Typical of the level; 20 yd of bias; straight (13 yd at 200); wild and fast with long misses; says 25,
+// plays 4; a one-sided slice (a third of the usual shots far right and short).
+std::vector<SimulatedGolfer> simulated_golfers();
 
-// Number `number` of the population; handicaps 4, 14 and 24 take turns.
-ClubPair simulated_golfer(Population population, const PatternPrior& prior, std::uint64_t number);
+// The golfer's typical bag with these shots of the driver and, where there are any, of a build of it.
+Golfer measured(const SimulatedGolfer& golfer, const std::vector<ShotOffset>& driver,
+                const std::vector<ShotOffset>& build);
 
 }  // namespace landwidth::bench

@@ -17,9 +17,6 @@ using Catch::Matchers::WithinRel;
 
 namespace {
 
-constexpr PatternPrior weight{
-    .worth_shots = 10, .carry_differs_share = 0.08, .direction_differs_rad = 0.035, .log_tail_differs = 0.5};
-
 GolferRequest level() {
     return {.name = "A. Golfer",
             .handicap_index = 11,
@@ -29,7 +26,7 @@ GolferRequest level() {
 }
 
 LearnRequest request() {
-    return {.typical = level(), .onto = {}, .kinds = {}, .weight = weight};
+    return {.typical = level(), .onto = {}, .kinds = {}, .weight = {}};
 }
 
 LearntGolfer learnt_from_text(std::string_view text, const LearnRequest& asked = request()) {
@@ -62,15 +59,53 @@ TEST_CASE("a learnt club replaces its namesake and lengthens the rest of the bag
     REQUIRE(wood.pattern->usual.centre.carry_m > typical.club("3-wood")->pattern->usual.centre.carry_m);
 }
 
-TEST_CASE("one shot moves the typical club a little, never far", "[learn]") {
+TEST_CASE("one shot moves the typical club a little; fifteen overrule the level", "[learn]") {
     const double typical = typical_club(level(), ClubKind::driver, "driver").pattern->usual.centre.carry_m;
-    const LearntGolfer learnt = learnt_from_text(header + "driver,100,0\n");
-    REQUIRE(learnt.clubs.front().prior_scale > 0.9);  // 0.75 to the power of a third
-    REQUIRE(learnt.clubs.front().prior_scale < 1.0);
-    REQUIRE(learnt.golfer.club("driver")->pattern->usual.centre.carry_m > 0.75 * typical);
-    // Three shots tell the length; no golfer is further from the level than the limits.
-    const LearntGolfer long_one = learnt_from_text(header + "driver,330,0\ndriver,330,1\ndriver,330,2\n");
-    REQUIRE_THAT(long_one.clubs.front().prior_scale, WithinRel(1.3, 1e-12));
+    const LearntGolfer one = learnt_from_text(header + "driver,100,0\n");
+    REQUIRE(one.golfer.club("driver")->pattern->usual.centre.carry_m > 0.85 * typical);
+    const LearntGolfer many = learnt_from_text(header + shots_about("driver", 300, 15));
+    REQUIRE_THAT(to_yards(many.golfer.club("driver")->pattern->usual.centre.carry_m), WithinAbs(300, 6));
+}
+
+TEST_CASE("what the shots say by themselves stands beside what is made of them", "[learn]") {
+    const LearntGolfer learnt = learnt_from_text(header + shots_about("driver", 250, 21));
+    const LearntClub& driver = learnt.clubs.front();
+    REQUIRE(driver.raw.shots == 21);
+    REQUIRE_THAT(to_yards(driver.raw.carry.mean), WithinAbs(250, 1e-9));
+    REQUIRE_THAT(to_yards(driver.raw.carry.median), WithinAbs(250, 1e-9));
+    REQUIRE(driver.open.carry.low < driver.club.pattern->usual.centre.carry_m);
+    REQUIRE(driver.open.carry.high > driver.club.pattern->usual.centre.carry_m);
+    REQUIRE(driver.open.carry.middle == driver.club.pattern->usual.centre.carry_m);
+}
+
+TEST_CASE("without a handicap the length tells the level, and the golfer is known for less", "[learn]") {
+    LearnRequest asked = request();
+    asked.handicap_known = false;
+    const LearntGolfer learnt = learnt_from_text(header + shots_about("7-iron", 150, 9), asked);
+    REQUIRE(!learnt.golfer.handicap_known);
+    REQUIRE(std::any_of(learnt.warnings.begin(), learnt.warnings.end(),
+                        [](const std::string& w) { return contains(w, "no handicap is known"); }));
+    const LearntGolfer known = learnt_from_text(header + shots_about("7-iron", 150, 9));
+    const auto width = [](const LearntGolfer& l) {
+        return l.clubs.front().open.side_sd.high / l.clubs.front().open.side_sd.low;
+    };
+    REQUIRE(width(learnt) > width(known));
+}
+
+TEST_CASE("when every shot is of a build, one build is the club in the bag and none is invented", "[learn]") {
+    const LearntGolfer learnt = learnt_from_text(
+        "club,build,carry_yd,side_yd\ndriver,45.5 in,230,1\ndriver,44 in,226,2\ndriver,45.5 in,235,-8\n");
+    REQUIRE(learnt.golfer.club("driver") == nullptr);
+    REQUIRE(learnt.golfer.club("driver, 45.5 in")->in_bag);
+    REQUIRE(!learnt.golfer.club("driver, 44 in")->in_bag);
+    REQUIRE(learnt.golfer.club("driver, 44 in")->build_of == "driver");
+}
+
+TEST_CASE("a club whose only shots were lost is learnt all the same", "[learn]") {
+    const LearntGolfer learnt =
+        learnt_from_text("club,carry_yd,side_yd,note\ndriver,,,lost\n7i,150,2,\n7i,148,0,\n");
+    REQUIRE(learnt.golfer.club("driver")->learnt_from->lost == 1);
+    REQUIRE(learnt.clubs.front().raw.shots == 0);
 }
 
 TEST_CASE("builds and clubs beyond 14 are on trial", "[learn]") {
@@ -108,7 +143,9 @@ TEST_CASE("shots added to a profile in two goes give what they give in one", "[l
     REQUIRE(twice.clubs.front().source == PriorSource::own);
     REQUIRE(twice.clubs.front().earlier_shots == 9);
     REQUIRE(twice.clubs.front().mishit_chance.size() == 8);
-    REQUIRE(twice.golfer.club("7-iron")->pattern == once.golfer.club("7-iron")->pattern);
+    const LearntGolfer in_one = learnt_from_text(header + first + second);
+    REQUIRE(club.pattern == in_one.golfer.club("driver")->pattern);
+    REQUIRE(twice.golfer.club("7-iron")->pattern == in_one.golfer.club("7-iron")->pattern);
     // The same log a second time would count double.
     REQUIRE_THROWS_WITH(learnt_from_text(header + first, again),
                         Catch::Matchers::Contains("has learnt from these shots"));
@@ -116,12 +153,13 @@ TEST_CASE("shots added to a profile in two goes give what they give in one", "[l
 
 TEST_CASE("a profile holds what was learnt", "[learn]") {
     const LearntGolfer learnt =
-        learnt_from_text(header + shots_about("driver", 240, 12) + shots_about("driving iron", 205, 401));
+        learnt_from_text(header + shots_about("driver", 240, 12) + shots_about("driving iron", 205, 1001));
     const Golfer read = parse_profile(profile_text(learnt.golfer), "me.json").golfer;
     REQUIRE(read.clubs.size() == learnt.golfer.clubs.size());
     REQUIRE(read.club("driver")->learnt_from->shots.size() == 12);
-    REQUIRE(!read.club("driving iron")->learnt_from);
-    REQUIRE(read.club("driving iron")->pattern->shots == 401);
+    REQUIRE(read.club("driving iron")->learnt_from->shots.empty());
+    REQUIRE(read.club("driving iron")->learnt_from->prior.shots == 1001);
+    REQUIRE(read.club("driving iron")->pattern->shots == 1001);
     REQUIRE(!read.club("driving iron")->in_bag);
 }
 
@@ -161,16 +199,4 @@ TEST_CASE("clubs no preset bag has stand between those it has", "[learn]") {
     REQUIRE(typical_club(level(), ClubKind::iron, "7i").pattern ==
             typical_golfer(level()).club("7-iron")->pattern);
     REQUIRE(contains(typical_club(level(), ClubKind::hybrid, "rough club").note, "taken for a 4-hybrid"));
-}
-
-TEST_CASE("scaling keeps directions", "[learn]") {
-    const ShotPattern plain = *typical_club(level(), ClubKind::driver, "driver").pattern;
-    const ShotPattern longer = scaled_pattern(plain, 1.1);
-    REQUIRE_THAT(longer.usual.centre.carry_m / plain.usual.centre.carry_m, WithinRel(1.1, 1e-12));
-    REQUIRE_THAT(longer.usual.side_sd_m / longer.usual.centre.carry_m,
-                 WithinRel(plain.usual.side_sd_m / plain.usual.centre.carry_m, 1e-12));
-    REQUIRE_THAT(longer.mishit->spread.centre.carry_m / plain.mishit->spread.centre.carry_m,
-                 WithinRel(1.1, 1e-12));
-    REQUIRE(longer.mishit->share == plain.mishit->share);
-    REQUIRE(longer.tail_dof == plain.tail_dof);
 }

@@ -6,11 +6,10 @@
 #include <boost/random/uniform_01.hpp>
 #include <cmath>
 #include <functional>
-#include <numbers>
 #include <string>
 
 #include "golfer-profiles/counter_bits.hpp"
-#include "golfer-profiles/pattern_draws.hpp"
+#include "golfer-profiles/evidence/golfer_sampler.hpp"
 #include "golfer-profiles/presets.hpp"
 #include "tests/catch.hpp"
 #include "tests/golfer-profiles/simulated_shots.hpp"
@@ -19,28 +18,55 @@ using namespace landwidth;
 
 namespace {
 
-constexpr PatternPrior weight{10.0, 0.08, 2.0 * std::numbers::pi / 180.0, 0.5};
-constexpr int golfers = 600;
-constexpr int draws = 99;  // of twice as many, every second: neighbours are not quite independent
+constexpr int golfers = 500;
+constexpr int draws = 99;
+constexpr int apart = 4;  // so many draws from one that is ranked to the next: neighbours are not independent
 constexpr int bins = 20;
+
+// The patterns of a driver, of a build of it and of a 3-wood.
+struct Bag {
+    ShotPattern driver, build, wood;
+};
 
 struct Quantity {
     std::string name;
-    std::function<double(const ShotPattern&)> value;
+    std::function<double(const Bag&)> value;
     std::vector<int> ranks = std::vector<int>(bins, 0);
 };
 
 std::vector<Quantity> quantities() {
-    return {{"mean carry", [](const ShotPattern& p) { return p.usual.centre.carry_m; }},
-            {"mean side", [](const ShotPattern& p) { return p.usual.centre.side_m; }},
-            {"carry deviation", [](const ShotPattern& p) { return p.usual.carry_sd_m; }},
-            {"side deviation", [](const ShotPattern& p) { return p.usual.side_sd_m; }},
-            {"correlation", [](const ShotPattern& p) { return p.usual.correlation; }},
-            {"tail", [](const ShotPattern& p) { return p.tail_dof; }},
-            {"mishit share", [](const ShotPattern& p) { return p.mishit->share; }},
-            {"mishit carry", [](const ShotPattern& p) { return p.mishit->spread.centre.carry_m; }},
-            {"mishit side deviation", [](const ShotPattern& p) { return p.mishit->spread.side_sd_m; }},
-            {"left of 20 m", [](const ShotPattern& p) { return share_left_of(p, 20.0); }}};
+    return {{"mean carry", [](const Bag& b) { return b.driver.usual.centre.carry_m; }},
+            {"mean side", [](const Bag& b) { return b.driver.usual.centre.side_m; }},
+            {"carry deviation", [](const Bag& b) { return b.driver.usual.carry_sd_m; }},
+            {"side deviation", [](const Bag& b) { return b.driver.usual.side_sd_m; }},
+            {"correlation", [](const Bag& b) { return b.driver.usual.correlation; }},
+            {"tail", [](const Bag& b) { return b.driver.tail_dof; }},
+            {"mishit share", [](const Bag& b) { return b.driver.mishit->share; }},
+            {"mishit carry", [](const Bag& b) { return b.driver.mishit->spread.centre.carry_m; }},
+            {"mishit side deviation", [](const Bag& b) { return b.driver.mishit->spread.side_sd_m; }},
+            {"the wood's side deviation", [](const Bag& b) { return b.wood.usual.side_sd_m; }},
+            {"the builds' carries apart",
+             [](const Bag& b) { return b.build.usual.centre.carry_m - b.driver.usual.centre.carry_m; }},
+            {"the builds' spreads apart",
+             [](const Bag& b) { return b.build.usual.side_sd_m / b.driver.usual.side_sd_m; }}};
+}
+
+Golfer three_clubs() {
+    const Golfer bogey = preset_golfer("bogey-man");
+    Golfer golfer = bogey;
+    golfer.clubs = {*bogey.club("driver"), *bogey.club("driver"), *bogey.club("3-wood")};
+    golfer.clubs[1].name = "driver, 44 in";
+    golfer.clubs[1].build_of = "driver";
+    for (Club& club : golfer.clubs)
+        club.learnt_from = LearntFrom{*club.pattern, {}};
+    return golfer;
+}
+
+Bag bag_in(const GolferModel& model, const GolferState& state, const Golfer& golfer) {
+    const auto pattern = [&](std::size_t build) {
+        return pattern_in(model, state, build, *golfer.clubs[build].pattern);
+    };
+    return {pattern(0), pattern(1), pattern(2)};
 }
 
 }  // namespace
@@ -52,17 +78,29 @@ TEST_CASE("true numbers rank evenly among their posterior draws") {
         std::vector<Quantity> ranked = quantities();
         CounterBits ties(static_cast<std::uint64_t>(shots));
         for (std::uint64_t number = 0; number < golfers; ++number) {
-            Club club = *preset_golfer("bogey-man").club("driver");
-            const ShotPattern typical = *club.pattern;
-            const ShotPattern truth = drawn_patterns(club, weight, 1000 + number, 1).front();
-            club.learnt_from = LearntFrom{typical, fixture::simulated_shots(truth, shots, number)};
-            const auto drawn = drawn_patterns(club, weight, number, 2 * draws);
+            Golfer golfer = three_clubs();
+            const GolferPrior prior;
+            CounterBits bits(mixed(1000 * static_cast<std::uint64_t>(shots) + number));
+            const GolferModel unmeasured = golfer_model(golfer, prior, 1.0);
+            const Bag truth = bag_in(unmeasured, drawn_before_shots(unmeasured, false, bits), golfer);
+            const auto hit = [&](std::size_t club, const ShotPattern& pattern, int count) {
+                golfer.clubs[club].learnt_from->shots =
+                    fixture::simulated_shots(pattern, count, 3 * number + club);
+            };
+            hit(0, truth.driver, shots);
+            hit(1, truth.build, shots / 3);
+            hit(2, truth.wood, shots / 2);
+            const GolferModel model = golfer_model(golfer, prior, 1.0);
+            const std::vector<GolferState> drawn = drawn_after_shots(model, bits, apart * draws);
+            std::vector<Bag> ranked_draws;
+            for (std::size_t i = apart - 1; i < drawn.size(); i += apart)
+                ranked_draws.push_back(bag_in(model, drawn[i], golfer));
             for (Quantity& quantity : ranked) {
                 // The tail lies on a grid: ties fall either way.
                 int below = 0;
                 int ties_count = 0;
-                for (std::size_t i = 1; i < drawn.size(); i += 2) {
-                    const double value = quantity.value(drawn[i]);
+                for (const Bag& bag : ranked_draws) {
+                    const double value = quantity.value(bag);
                     below += value < quantity.value(truth) ? 1 : 0;
                     ties_count += value == quantity.value(truth) ? 1 : 0;
                 }

@@ -17,9 +17,13 @@ std::vector<ShotOffset> simulated_shots(const ShotPattern& pattern, int count, s
         const bool mishit = uniform(bits) < mishits;
         const double out = uniform(bits);
         const double direction = uniform(bits);
+        const Spread usual = !pattern.ways ? pattern.usual
+                             : uniform(bits) < (*pattern.ways)[0].share
+                                 ? spread_of(pattern.usual, (*pattern.ways)[0])
+                                 : spread_of(pattern.usual, (*pattern.ways)[1]);
         shots.push_back(mishit ? spread_point(pattern.mishit->spread, std::numeric_limits<double>::infinity(),
                                               out, direction)
-                               : spread_point(pattern.usual, pattern.tail_dof, out, direction));
+                               : spread_point(usual, pattern.tail_dof, out, direction));
     }
     return shots;
 }

@@ -10,8 +10,8 @@
 #include <numeric>
 
 #include "golfer-profiles/counter_bits.hpp"
-#include "golfer-profiles/pattern_draws.hpp"
-#include "golfer-profiles/pattern_learning.hpp"
+#include "golfer-profiles/evidence/bag_draws.hpp"
+#include "golfer-profiles/evidence/pattern_middle.hpp"
 #include "planner/engine/assumptions.hpp"
 #include "tests/catch.hpp"
 #include "tests/planner/engine/solved_hole.hpp"
@@ -153,23 +153,26 @@ TEST_CASE("nothing open, nothing to hit", "[more_shots]") {
 // how much the mean carry and the logarithm of the side spread then move is compared with what the rule says,
 // over a dozen sessions.
 TEST_CASE("further shots move a learnt pattern about as much as the rule says", "[more_shots]") {
-    const PatternPrior prior = default_assumptions().engine.prior;
+    const GolferPrior prior = default_assumptions().engine.prior;
     ShotPattern typical = *fixture::uneven_golfer().clubs.front().pattern;
     typical.shots = 0;
-    const int first = 20, further = 20, sessions = 12, draws = 100;
+    const int first = 20, further = 20, sessions = 8, draws = 50;
     double carry_open = 0.0, carry_then = 0.0, spread_open = 0.0, spread_then = 0.0;
     for (std::uint64_t session = 1; session <= sessions; ++session) {
         CounterBits bits(session);
-        Club club = fixture::uneven_golfer().clubs.front();
+        Golfer golfer = fixture::uneven_golfer();
+        golfer.clubs.resize(1);
         std::vector<ShotOffset> shots;
         hit(typical, first, bits, shots);
-        club.learnt_from = LearntFrom{typical, shots};
-        club.pattern = learnt_pattern(shots, typical, prior).pattern;
+        golfer.clubs.front().learnt_from = LearntFrom{typical, shots};
         std::vector<double> carry, carry_learnt, spread, spread_learnt;
-        for (const ShotPattern& truth : drawn_patterns(club, prior, 0, draws)) {
+        const BagDraws truths = posterior_draws(golfer, prior, draws);
+        for (const ShotPattern& truth : truths.front()) {
             std::vector<ShotOffset> all = shots;
             hit(truth, further, bits, all);
-            const ShotPattern then = learnt_pattern(all, typical, prior).pattern;
+            Golfer later = golfer;
+            later.clubs.front().learnt_from = LearntFrom{typical, all};
+            const ShotPattern then = middle_of(posterior_draws(later, prior, draws_of_middle).front());
             carry.push_back(truth.usual.centre.carry_m);
             carry_learnt.push_back(then.usual.centre.carry_m);
             spread.push_back(std::log(truth.usual.side_sd_m));
@@ -180,7 +183,8 @@ TEST_CASE("further shots move a learnt pattern about as much as the rule says", 
         spread_open += variance(spread);
         spread_then += variance(spread_learnt);
     }
-    const double told = further / (further + first + prior.worth_shots);
+    const double told =
+        further / (further + first + shots_known_otherwise(fixture::uneven_golfer(), 0, prior));
     const double of_carry = carry_then / carry_open;
     const double of_spread = spread_then / spread_open;
     CAPTURE(told, of_carry, of_spread);
