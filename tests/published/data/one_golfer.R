@@ -59,7 +59,7 @@ model <- "model {
 }"
 
 chains <- 4
-iterations <- if (to_write) 5000 else 1200
+iterations <- if (to_write) 8000 else 1200
 seeds <- lapply(seq_len(chains), function(chain)
   list(.RNG.name = "base::Mersenne-Twister", .RNG.seed = if (to_write) chain else 100 + chain))
 text <- textConnection(model)
