@@ -236,29 +236,26 @@ class Learning {
             finish(result_.clubs[i], numbers_[i], draws);
     }
 
+    // A run that was measured or stated stays; a typical one goes with the carry.
     void take(const BagDraws& draws) {
-        Golfer& golfer = result_.golfer;
-        for (std::size_t i = 0; i < golfer.clubs.size(); ++i) {
-            Club& club = golfer.clubs[i];
+        for (std::size_t i = 0; i < result_.golfer.clubs.size(); ++i) {
+            Club& club = result_.golfer.clubs[i];
             if (!club.pattern || !club.learnt_from) continue;
-            const ShotPattern middle = middle_of(draws[i]);
-            const ShotPattern& known = club.learnt_from->prior;
-            const double run_share = known.run_m / known.usual.centre.carry_m;
-            const bool is_learnt = std::ranges::find(numbers_, club.name) != numbers_.end();
-            const int shots = club.pattern->shots;
-            const double run_m = is_learnt && has_run(club.name) ? club.pattern->run_m
-                                                                 : run_share * middle.usual.centre.carry_m;
-            club.pattern = middle;
-            club.pattern->run_m = run_m;
-            club.pattern->shots = shots;
-            if (!is_learnt && shots == 0)
+            const ShotPattern before = *club.pattern;
+            club.pattern = middle_of(draws[i]);
+            club.pattern->shots = before.shots;
+            club.pattern->run_m = before.run_m;
+            if (has_typical_run(club))
+                club.pattern->run_m *= club.pattern->usual.centre.carry_m / before.usual.centre.carry_m;
+            if (before.shots == 0)
                 club.note = "typical of the level, moved by what the recorded shots of other clubs show";
         }
     }
 
-    bool has_run(const std::string& name) const {
-        const auto at = std::ranges::find(numbers_, name) - numbers_.begin();
-        return result_.clubs[static_cast<std::size_t>(at)].logged.run_m.has_value();
+    bool has_typical_run(const Club& club) const {
+        const auto at = static_cast<std::size_t>(std::ranges::find(numbers_, club.name) - numbers_.begin());
+        if (at == numbers_.size()) return club.pattern->shots == 0;
+        return result_.clubs[at].source == PriorSource::typical && !result_.clubs[at].logged.run_m;
     }
 
     void finish(LearntClub& learnt, const std::string& name, const BagDraws& draws) {

@@ -7,7 +7,6 @@
 #include <numbers>
 
 #include "golfer-profiles/evidence/golfer_model.hpp"
-#include "golfer-profiles/evidence/mishit_chance.hpp"
 #include "golfer-profiles/evidence/shared_effects.hpp"
 
 namespace landwidth {
@@ -23,7 +22,6 @@ constexpr double least_share = 0.12, worth = 4.0, usual_spread = 0.7;
 
 struct StandardShot {
     Eigen::Vector2d place;  // in the usual shot's standard deviations
-    double usual;           // chance that it is no mishit
 };
 
 struct Part {
@@ -64,10 +62,10 @@ Fit fitted(Parts parts, const std::vector<StandardShot>& shots, double tail_dof)
             double all = 0.0;
             for (std::size_t i = 0; i < parts.size(); ++i)
                 all += chance[i] = std::exp(log_density(parts[i], precision[i], tail_dof, shot.place));
-            likelihood += shot.usual * std::log(all);
+            likelihood += std::log(all);
             for (std::size_t i = 0; i < parts.size(); ++i) {
                 const Eigen::Vector2d off = shot.place - parts[i].centre;
-                const double count = shot.usual * chance[i] / all;
+                const double count = chance[i] / all;
                 const double weight = std::isinf(tail_dof) ? count
                                                            : count * (tail_dof + 2.0) /
                                                                  (tail_dof + off.dot(precision[i] * off));
@@ -117,36 +115,62 @@ Comparison compared(const std::vector<StandardShot>& shots, double tail_dof) {
     return {best.log_likelihood - one, std::move(best.parts)};
 }
 
-// Shots of a family, each set on its own build's fitted pattern.
+// Shots of a family, each set on the middle and the spread of its own build's.
 struct FamilyShots {
     std::string name;
-    std::vector<std::size_t> clubs;
     std::vector<StandardShot> shots;
-    double tail_dof = 0.0, mishit_share = 0.0, correlation = 0.0;
+    double tail_dof = 0.0, correlation = 0.0;
 };
 
+// All but those that fall far short: a second way may be what the one t took for wide mishits.
+std::vector<Eigen::Vector2d> not_short(const Club& club) {
+    constexpr double short_share = 0.8;
+    std::vector<Eigen::Vector2d> places;
+    for (const ShotOffset& shot : club.learnt_from->shots)
+        if (shot.carry_m >= short_share * club.pattern->usual.centre.carry_m)
+            places.emplace_back(shot.carry_m, shot.side_m);
+    return places;
+}
+
+void add_standardised(const std::vector<Eigen::Vector2d>& places, FamilyShots& family) {
+    const auto count = static_cast<double>(places.size());
+    Eigen::Vector2d mean = Eigen::Vector2d::Zero();
+    for (const Eigen::Vector2d& place : places)
+        mean += place / count;
+    Eigen::Matrix2d covariance = Eigen::Matrix2d::Zero();
+    for (const Eigen::Vector2d& place : places)
+        covariance += (place - mean) * (place - mean).transpose() / count;
+    const Eigen::Vector2d sd = covariance.diagonal().cwiseSqrt();
+    if (!(sd.minCoeff() > 0.0)) return;
+    for (const Eigen::Vector2d& place : places)
+        family.shots.push_back({(place - mean).cwiseQuotient(sd)});
+    family.correlation = covariance(0, 1) / sd.prod();
+}
+
 std::vector<FamilyShots> families_of(const Golfer& golfer) {
+    constexpr std::size_t fewest_of_build = 5;  // fewer have no spread of their own
     std::vector<FamilyShots> families;
-    for (std::size_t i = 0; i < golfer.clubs.size(); ++i) {
-        const Club& club = golfer.clubs[i];
-        if (!club.pattern || !club.learnt_from || club.learnt_from->shots.empty()) continue;
+    for (const Club& club : golfer.clubs) {
+        if (!club.pattern || !club.learnt_from) continue;
+        const std::vector<Eigen::Vector2d> places = not_short(club);
+        if (places.size() < fewest_of_build) continue;
         const std::string name(family_of(club));
         auto family =
             std::ranges::find_if(families, [&](const FamilyShots& f) { return same_name(f.name, name); });
-        if (family == families.end()) family = families.insert(families.end(), FamilyShots{name, {}, {}});
-        const Spread& usual = club.pattern->usual;
-        const std::vector<double> mishit = mishit_chances(*club.pattern, club.learnt_from->shots);
-        for (std::size_t s = 0; s < mishit.size(); ++s) {
-            const ShotOffset& shot = club.learnt_from->shots[s];
-            family->shots.push_back({{(shot.carry_m - usual.centre.carry_m) / usual.carry_sd_m,
-                                      (shot.side_m - usual.centre.side_m) / usual.side_sd_m},
-                                     1.0 - mishit[s]});
-        }
-        family->clubs.push_back(i);
+        if (family == families.end()) family = families.insert(families.end(), FamilyShots{name, {}});
+        add_standardised(places, *family);
         family->tail_dof = club.pattern->tail_dof;
-        family->correlation = usual.correlation;
     }
     return families;
+}
+
+// Two heaps and not a heap with a wide rim: that is what mishits are for.
+bool are_apart(const std::array<Way, 2>& ways) {
+    constexpr double least_apart = 1.8, most_unlike = 2.5;
+    const double wider = std::max(ways[0].side_spread, ways[1].side_spread);
+    const double narrower = std::min(ways[0].side_spread, ways[1].side_spread);
+    return std::abs(ways[0].side_sds - ways[1].side_sds) > least_apart * std::sqrt(wider * narrower) &&
+           wider < most_unlike * narrower;
 }
 
 void thin_out(std::vector<StandardShot>& shots) {
@@ -175,11 +199,11 @@ std::vector<StandardShot> drawn_set(const FamilyShots& family, CounterBits& bits
     const double scale = std::isinf(dof) ? 1.0 : std::sqrt((dof - 2.0) / dof);
     const double rho = family.correlation;
     std::vector<StandardShot> set;
-    for (const StandardShot& shot : family.shots) {
+    for (std::size_t i = 0; i < family.shots.size(); ++i) {
         const double first = standard_normal(bits), second = standard_normal(bits);
         const double weight = std::isinf(dof) ? 1.0 : gamma_variate(0.5 * dof, bits) / (0.5 * dof);
         const Eigen::Vector2d place(first, rho * first + std::sqrt(1.0 - rho * rho) * second);
-        set.push_back({scale / std::sqrt(weight) * place, shot.usual});
+        set.push_back({scale / std::sqrt(weight) * place});
     }
     return set;
 }
@@ -215,13 +239,15 @@ std::vector<ShapeFound> shapes_found(const Golfer& golfer) {
         thin_out(family.shots);
         const Comparison recorded = compared(family.shots, family.tail_dof);
         CounterBits bits(mixed(shots));
+        const std::array<Way, 2> ways = ways_of(recorded.two, family.tail_dof);
+        if (!are_apart(ways)) continue;
         int as_odd = 0, drawn = 0;
         while (drawn < most_sets && as_odd <= most_as_odd) {
             ++drawn;
             if (compared(drawn_set(family, bits), family.tail_dof).gain >= recorded.gain) ++as_odd;
         }
         if (as_odd > most_as_odd) continue;
-        found.push_back({family.name, ways_of(recorded.two, family.tail_dof), shots, as_odd, drawn});
+        found.push_back({family.name, ways, shots, as_odd, drawn});
     }
     return found;
 }

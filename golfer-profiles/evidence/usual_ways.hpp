@@ -24,11 +24,11 @@ struct ShapeFound {
 };
 
 // Every club with at least fewest_for_shape recorded shots at hand, builds together, set on each other by
-// their fitted middles and spreads. The gain in log likelihood of two t's over one (expectation and
-// maximisation: A. Dempster, N. Laird, D. Rubin, J. R. Statist. Soc. B 39, 1977) is compared with the same of
-// sets drawn from the pattern as it stands (predictive check: G. Box, J. R. Statist. Soc. A 143, 1980; D.
-// Rubin, Ann. Statist. 12, 1984). Two ways are taken when at most 1 of 150 such sets is as odd. `golfer`'s
-// patterns are fitted and have no ways. Deterministic.
+// their middles and spreads; those that fall far short are left aside. The gain in log likelihood of two t's
+// over one (expectation and maximisation: A. Dempster, N. Laird, D. Rubin, J. R. Statist. Soc. B 39, 1977) is
+// compared with the same of sets drawn from the pattern as it stands (predictive check: G. Box, J. R.
+// Statist. Soc. A 143, 1980; D. Rubin, Ann. Statist. 12, 1984). Two ways are taken when at most 1 of 150 such
+// sets is as odd and the two stand apart. `golfer`'s patterns are fitted and have no ways. Deterministic.
 std::vector<ShapeFound> shapes_found(const Golfer& golfer);
 inline constexpr std::size_t fewest_for_shape = 20;
 

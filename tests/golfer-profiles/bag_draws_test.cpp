@@ -211,7 +211,7 @@ TEST_CASE("days that differ leave a golfer's direction more open than one run of
     golfer.sessions = {{"a day"}, {"another day"}};
     for (std::size_t i = 0; i < 40; ++i)
         driver_of(golfer).learnt_from->times.push_back({i / 20, 0.5});
-    REQUIRE(width() > 1.2 * alone);
+    REQUIRE(width() > 1.1 * alone);
 }
 
 TEST_CASE("a club known from few shots is told by its brothers as well") {

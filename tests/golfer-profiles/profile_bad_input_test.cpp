@@ -257,8 +257,8 @@ TEST_CASE("unknown keys are warnings with the nearest known key") {
                     "\"correlation\"?");
     require_warning(
         with("\"hand\"", "\"age\": 41, \"hand\""),
-        "age is not a known key and is ignored; known here: format, name, handicap_index, hand, short_game, "
-        "putting, clubs, note");
+        "age is not a known key and is ignored; known here: format, name, handicap_index, handicap_known, "
+        "hand, short_game, putting, sessions, clubs, note");
     require_warning(with("{\"share\"", "{\"Share \\n\": 1, \"share\""),
                     "clubs[0] \"driver\": pattern.mishit.\"Share \\n\" is not a known key and is ignored; "
                     "did you mean \"share\"?");
