@@ -13,8 +13,8 @@ namespace landwidth {
 
 namespace {
 
-// Sweeps: before the first draw, and from one to the next; and of a trial that tells which kind of mishits to
-// start from. Measured with the effective sizes that tests/benchmarks prints.
+// Sweeps: before the first draw, and from one to the next; and of a trial that tells where to start from.
+// Measured with the effective sizes that tests/benchmarks prints.
 constexpr int burn_in = 80, thinning = 3, trial = 40;
 // Walks of the spreads and shares a sweep: they only read sums.
 constexpr int walks = 2;
@@ -28,13 +28,20 @@ MishitPlace mishit_before_shots(const GolferModel& model, std::size_t kind, Coun
     return place;
 }
 
+// Where a chain begins: the kind of its mishits; the usual shot in the middle of the shots or where it is
+// typical.
+struct Start {
+    std::size_t mishit_kind;
+    bool near_shots;
+};
+
 class Sampler {
   public:
-    Sampler(const GolferModel& model, CounterBits& bits, std::size_t mishit_kind)
+    Sampler(const GolferModel& model, CounterBits& bits, const Start& start)
         : model_(model), state_(typical_state(model)), shots_(model), bits_(bits) {
-        state_.mishit_kind = mishit_kind;
-        state_.mishit = model.mishits[mishit_kind];
-        start_near_shots();
+        state_.mishit_kind = start.mishit_kind;
+        state_.mishit = model.mishits[start.mishit_kind];
+        if (start.near_shots) start_near_shots();
     }
 
     void sweep() {
@@ -54,7 +61,13 @@ class Sampler {
     }
 
     const GolferState& state() const { return state_; }
-    double log_likelihood() const { return shots_.log_likelihood(state_, state_.mishit); }
+    // Up to a constant, of the shots and of what the golfer has of every trait.
+    double log_density() const {
+        double sum = shots_.log_likelihood(state_, state_.mishit);
+        for (std::size_t t = 0; t < trait_count; ++t)
+            sum -= 2.5 * std::log1p(0.25 * std::pow(state_.shared[t].golfer / model_.sds[t].golfer, 2));
+        return sum;
+    }
 
   private:
     // Where the middle of the shots lies, so that the first sweeps need not travel.
@@ -209,17 +222,23 @@ void Sampler::try_other_mishits() {
     state_.mishit = place;
 }
 
-// Which kind of mishits the shots speak for: the other is hardly found from there where mishits are many.
-std::size_t likelier_mishits(const GolferModel& model, CounterBits& bits) {
-    std::array<double, 2> likelihood{};
-    for (const std::size_t kind : {std::size_t{0}, std::size_t{1}}) {
-        Sampler sampler(model, bits, kind);
+// Two heaps of shots can be told apart in more than one way, and where shots are many no chain goes from one
+// to the other: the start whose trial finds the densest place.
+Start best_start(const GolferModel& model, CounterBits& bits) {
+    Start best{0, true};
+    double highest = -std::numeric_limits<double>::infinity();
+    for (const Start& start : {Start{0, true}, Start{1, true}, Start{0, false}, Start{1, false}}) {
+        Sampler sampler(model, bits, start);
+        double density = 0.0;
         for (int sweep = 0; sweep < trial; ++sweep) {
             sampler.sweep();
-            if (2 * sweep >= trial) likelihood[kind] += sampler.log_likelihood();
+            if (2 * sweep >= trial) density += sampler.log_density();
         }
+        if (density <= highest) continue;
+        highest = density;
+        best = start;
     }
-    return likelihood[1] > likelihood[0] ? 1 : 0;
+    return best;
 }
 
 }  // namespace
@@ -253,7 +272,7 @@ GolferState drawn_before_shots(const GolferModel& model, bool short_mishits, Cou
 }
 
 std::vector<GolferState> drawn_after_shots(const GolferModel& model, CounterBits& bits, int count) {
-    Sampler sampler(model, bits, likelier_mishits(model, bits));
+    Sampler sampler(model, bits, best_start(model, bits));
     for (int sweep = 0; sweep < burn_in; ++sweep)
         sampler.sweep();
     std::vector<GolferState> draws;

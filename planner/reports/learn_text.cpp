@@ -123,7 +123,9 @@ TextTable raw_table(const LearnView& view) {
                      {"90 % between"}});
     for (const LearntClub& club : view.learnt.clubs) {
         if (club.raw.shots == 0) continue;
-        const auto& [shots, carry, side] = club.raw;
+        const std::size_t shots = club.raw.shots;
+        const RawFigures& carry = club.raw.carry;
+        const RawFigures& side = club.raw.side;
         const auto sd = [&](const RawFigures& figures) {
             return shots > 1 ? one_decimal(figures.sd, view.units) : std::string("-");
         };
