@@ -19,7 +19,7 @@ constexpr double infinite = std::numeric_limits<double>::infinity();
 constexpr double fattest_tail = 3.0, thinnest_tail = 60.0;
 // A correlation further from 0 is one line of shots; the format and the densities need an ellipse.
 constexpr double strongest_correlation = 0.9999;
-constexpr double least_share = 1e-4, most_share = 0.995;
+constexpr double least_share = 1e-4, most_share = 0.49;
 constexpr double least_ratio = 0.6, most_ratio = 1.7;
 constexpr double shots_that_tell = 3.0;
 

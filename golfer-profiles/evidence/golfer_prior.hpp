@@ -10,7 +10,7 @@
 //   direction   mean direction, a tangent              0 is the typical one
 //   log a, log d  logarithms of the scale of the usual shot along and across the line
 //   twist       atanh of the correlation of the two
-//   logit p     of the share of mishits
+//   logit p     of the share of mishits, at most 0: more than half of the shots are the usual ones
 //
 // Each is t_b = typical + g + k_c + e_b, independent of the other five, with
 //

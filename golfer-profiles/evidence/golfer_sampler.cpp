@@ -66,7 +66,11 @@ class Sampler {
         double sum = shots_.log_likelihood(state_, state_.mishit);
         for (std::size_t t = 0; t < trait_count; ++t)
             sum -= 2.5 * std::log1p(0.25 * std::pow(state_.shared[t].golfer / model_.sds[t].golfer, 2));
-        return sum;
+        const MishitPlace& typical = model_.mishits[state_.mishit_kind];
+        const Eigen::Vector2d off =
+            (state_.mishit.centre - typical.centre).cwiseQuotient(model_.mishit_centre_sd);
+        const Eigen::Vector2d wider = (state_.mishit.log_sd - typical.log_sd) / model_.log_mishit_spread;
+        return sum - 0.5 * (off.squaredNorm() + wider.squaredNorm());
     }
 
   private:

@@ -3,6 +3,7 @@
 #include <boost/random/gamma_distribution.hpp>
 #include <boost/random/normal_distribution.hpp>
 #include <boost/random/uniform_01.hpp>
+#include <limits>
 
 namespace landwidth {
 
@@ -65,8 +66,9 @@ void draw_shared(const GolferModel& model, Trait trait, const Eigen::VectorXd& o
     }
 }
 
-Eigen::VectorXd draw_trait_before_shots(const GolferModel& model, Trait trait, SharedEffects& effects,
-                                        CounterBits& bits) {
+namespace {
+
+Eigen::VectorXd any_draw(const GolferModel& model, Trait trait, SharedEffects& effects, CounterBits& bits) {
     const LevelSds& sds = model.sds[static_cast<std::size_t>(trait)];
     const auto effect = [&](double sd, double& weight) {
         weight = gamma_variate(half_dof, bits) / half_dof;
@@ -81,6 +83,25 @@ Eigen::VectorXd draw_trait_before_shots(const GolferModel& model, Trait trait, S
             effects.golfer + effects.family[model.builds[i].family] + sds.build * standard_normal(bits);
     }
     return off;
+}
+
+}  // namespace
+
+double highest_of(Trait trait) {
+    return trait == Trait::logit_mishits ? 0.0 : std::numeric_limits<double>::infinity();
+}
+
+Eigen::VectorXd draw_trait_before_shots(const GolferModel& model, Trait trait, SharedEffects& effects,
+                                        CounterBits& bits) {
+    constexpr int most_tries = 1000;
+    for (int tries = 1;; ++tries) {
+        const Eigen::VectorXd off = any_draw(model, trait, effects, bits);
+        bool allowed = true;
+        for (std::size_t i = 0; i < model.builds.size(); ++i)
+            allowed = allowed && of(model.builds[i].typical, trait) + off[static_cast<Eigen::Index>(i)] <=
+                                     highest_of(trait);
+        if (allowed || tries == most_tries) return off;
+    }
 }
 
 Eigen::MatrixXd covariance_of_builds(const GolferModel& model, Trait trait, const SharedEffects& effects) {
