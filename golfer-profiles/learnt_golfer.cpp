@@ -266,7 +266,14 @@ class Learning {
         const std::vector<ShotOffset>& shots = club.learnt_from->shots;
         if (!shots.empty()) learnt.raw = raw_figures(shots);
         learnt.open = open_pattern(*club.pattern, draws[number]);
-        const auto chances = mishit_chances(*club.pattern, shots);
+        // Over the draws and not of their middle: where shots hardly spread, the middle of all fits none of
+        // them.
+        std::vector<double> chances(shots.size(), 0.0);
+        for (const ShotPattern& draw : draws[number]) {
+            const std::vector<double> of_draw = mishit_chances(draw, shots);
+            for (std::size_t i = 0; i < chances.size(); ++i)
+                chances[i] += of_draw[i] / static_cast<double>(draws[number].size());
+        }
         learnt.mishit_chance.assign(chances.end() - static_cast<std::ptrdiff_t>(logged.shots.size()),
                                     chances.end());
         const double own = club.pattern->shots;
