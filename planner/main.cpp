@@ -50,7 +50,8 @@ int run_program(int argc, const char* const* argv) {
     CommandSet commands;
     commands.add<SurveyCommand>(
         program, "survey", "what is on a map: holes, lengths, landing widths, trouble, and what is missing");
-    commands.add<ProfileCommand>(program, "profile", "make, learn, check or show a golfer's profile and its gaps");
+    commands.add<ProfileCommand>(program, "profile",
+                                 "make, learn, check or show a golfer's profile and its gaps");
     commands.add<PlanCommand>(program, "plan", "the round plan: club, aim and cost for every tee");
     commands.add<WeighCommand>(program, "weigh",
                                "what changes to the bag are worth: another club, another build");

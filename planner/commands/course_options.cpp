@@ -5,8 +5,8 @@
 #include <algorithm>
 #include <charconv>
 
-#include "courses/course_assembly.hpp"
-#include "courses/ground_heights.hpp"
+#include "courses/assembly/course_assembly.hpp"
+#include "courses/ground/ground_heights.hpp"
 #include "geometry/error.hpp"
 
 namespace landwidth {

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "courses/hole_survey.hpp"
+#include "courses/survey/hole_survey.hpp"
 #include "planner/engine/assumptions.hpp"
 #include "planner/reports/survey_reports.hpp"
 

@@ -16,7 +16,6 @@
 namespace landwidth {
 namespace {
 
-
 double wind_speed_mps(const Typed& typed, std::string_view speed, std::string_view example) {
     const TypedQuantity quantity = quantity_of(typed, speed, example);
     const double mps = si_of(typed, quantity, Measure::speed, example);

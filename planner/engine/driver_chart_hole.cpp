@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "courses/scorecard.hpp"
+#include "courses/assembly/scorecard.hpp"
 #include "geometry/units.hpp"
 
 namespace landwidth {

@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "courses/course.hpp"
-#include "courses/hole_survey.hpp"
+#include "courses/survey/hole_survey.hpp"
 #include "planner/reports/plan_view.hpp"
 
 namespace landwidth {

@@ -4,7 +4,7 @@
 #include <vector>
 
 #include "courses/course.hpp"
-#include "courses/hole_survey.hpp"
+#include "courses/survey/hole_survey.hpp"
 
 namespace landwidth {
 

@@ -1,7 +1,7 @@
 #include "tests/benchmarks/demo_round.hpp"
 
-#include "courses/course_assembly.hpp"
-#include "courses/map_source.hpp"
+#include "courses/assembly/course_assembly.hpp"
+#include "courses/reading/map_source.hpp"
 #include "golfer-profiles/profile_file.hpp"
 #include "planner/engine/hole_study.hpp"
 

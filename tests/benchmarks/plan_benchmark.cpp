@@ -5,8 +5,8 @@
 #include <cmath>
 #include <memory>
 
-#include "courses/course_assembly.hpp"
-#include "courses/map_source.hpp"
+#include "courses/assembly/course_assembly.hpp"
+#include "courses/reading/map_source.hpp"
 #include "golfer-profiles/profile_file.hpp"
 #include "planner/engine/driver_chart.hpp"
 #include "planner/engine/hole_plan.hpp"

@@ -6,8 +6,8 @@
 #include <utility>
 #include <vector>
 
-#include "courses/course_assembly.hpp"
-#include "courses/map_source.hpp"
+#include "courses/assembly/course_assembly.hpp"
+#include "courses/reading/map_source.hpp"
 
 namespace landwidth::test {
 

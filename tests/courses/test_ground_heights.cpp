@@ -2,9 +2,9 @@
 #include <cmath>
 #include <limits>
 
-#include "courses/ground_heights.hpp"
-#include "courses/ground_units.hpp"
-#include "courses/hole_survey.hpp"
+#include "courses/ground/ground_heights.hpp"
+#include "courses/ground/ground_units.hpp"
+#include "courses/survey/hole_survey.hpp"
 #include "geometry/error.hpp"
 #include "geometry/units.hpp"
 #include "tests/catch.hpp"

@@ -1,5 +1,5 @@
 // A hole is the same hole wherever on earth it lies; surveys and findings.
-#include "courses/hole_survey.hpp"
+#include "courses/survey/hole_survey.hpp"
 #include "geometry/units.hpp"
 #include "tests/catch.hpp"
 #include "tests/courses/map_builder.hpp"

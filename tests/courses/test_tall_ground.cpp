@@ -1,6 +1,6 @@
 // How high trees and buildings stand.
-#include "courses/tag_reading.hpp"
-#include "courses/vocabulary.hpp"
+#include "courses/reading/tag_reading.hpp"
+#include "courses/tags/vocabulary.hpp"
 #include "tests/catch.hpp"
 #include "tests/courses/conversion.hpp"
 #include "tests/courses/map_builder.hpp"

@@ -1,8 +1,8 @@
 // What mappers type into tags: names, lists, numbers of holes, widths, packed strings.
-#include "courses/hole_refs.hpp"
-#include "courses/tag_reading.hpp"
+#include "courses/assembly/hole_refs.hpp"
+#include "courses/reading/tag_reading.hpp"
+#include "courses/tags/vocabulary.hpp"
 #include "courses/text.hpp"
-#include "courses/vocabulary.hpp"
 #include "tests/catch.hpp"
 #include "tests/courses/map_builder.hpp"
 

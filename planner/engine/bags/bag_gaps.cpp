@@ -160,7 +160,8 @@ class Bag {
             if (!club.in_bag && club.pattern) add(club, true);
         const GolferRequest like = request_like(golfer_);
         for (const auto& [kind, name] : tee_clubs)
-            if (has_typical_club(like) && golfer_.club(name) == nullptr) add(typical_club(like, kind, name), false);
+            if (has_typical_club(like) && golfer_.club(name) == nullptr)
+                add(typical_club(like, kind, name), false);
         std::ranges::stable_sort(found, std::ranges::greater{}, &SlotCandidate::carry_m);
         return found;
     }

@@ -1,0 +1,246 @@
+#include "courses/assembly/hole_ground.hpp"
+
+#include "courses/assembly/course_ground.hpp"
+#include "courses/tags/vocabulary.hpp"
+#include "courses/text.hpp"
+
+namespace landwidth {
+
+namespace {
+
+// Nominal widths where a road or path has no width tag: two lanes, one buggy (assumptions; cautions only).
+constexpr double road_width_m = 6.0;
+constexpr double path_width_m = 2.5;
+
+std::string metres(double value) {
+    char text[32];
+    std::snprintf(text, sizeof text, "%.3g m", value);
+    return text;
+}
+
+class GroundOfHole {
+  public:
+    GroundOfHole(const MapFeature& green, std::size_t green_part, const PlaneDrawing& drawing,
+                 const Box& extent, const MapAssumptions& assumptions, FeatureNotes& notes)
+        : green_(green),
+          green_part_(green_part),
+          drawing_(drawing),
+          extent_(extent),
+          assumptions_(assumptions),
+          notes_(notes) {}
+
+    HoleGround find(const std::vector<const IndexedFeature*>& near) {
+        for (const IndexedFeature* indexed : near)
+            take(*indexed->feature, indexed->role);
+        return std::move(ground_);
+    }
+
+  private:
+    void take(const MapFeature& feature, Role role) {
+        switch (role) {
+            case Role::tee:
+                return take_tee(feature);
+            case Role::green:
+                return take_green(feature);
+            case Role::fairway:
+                return add(Lie::fairway, drawing_.area(feature));
+            case Role::bunker:
+                return add(Lie::bunker, drawing_.area(feature));
+            case Role::sand:
+                return take_sand(feature);
+            case Role::yellow_penalty_area:
+                return take_water(feature, Lie::penalty_yellow);
+            case Role::red_penalty_area:
+            case Role::water:
+            case Role::watercourse:
+                return take_water(feature, Lie::penalty_red);
+            case Role::coastline:
+                return take_coastline(feature);
+            case Role::trees:
+                return add_tall(feature, role, drawing_.area(feature));
+            case Role::tree:
+                return take_tree(feature);
+            case Role::tree_row:
+                return add_tall(feature, role, around(feature, assumptions_.tree_radius_m));
+            case Role::heath:
+                return take_heath(feature);
+            case Role::out_of_bounds:
+                ground_.out_of_bounds_marks.push_back(&feature);
+                return;
+            case Role::building:
+                return surround(Surrounding::Kind::building, feature, 0.0);
+            case Role::road:
+                return surround(Surrounding::Kind::road, feature, road_width_m);
+            case Role::path:
+                return surround(Surrounding::Kind::path, feature, path_width_m);
+            default:
+                return;
+        }
+    }
+
+    void add(Lie lie, Region region) {
+        if (!region.empty()) ground_.layers.push_back({lie, std::move(region)});
+    }
+
+    // Trees of every kind: a lie, and something that stands on it.
+    void add_tall(const MapFeature& feature, Role role, Region region) {
+        if (region.empty()) return;
+        ground_.tall.push_back({region, height_of(feature, role), true});
+        add(Lie::trees, std::move(region));
+    }
+
+    double height_of(const MapFeature& feature, Role role) {
+        const TaggedHeight tagged = tagged_height(role, feature.tags, assumptions_);
+        if (tagged.metres) return *tagged.metres;
+        const double assumed = assumed_height(role, feature.tags, assumptions_);
+        if (!tagged.unreadable.empty()) {
+            note(Severity::note, "height-assumed", feature,
+                 tag_words(feature.tags) + " has " + tagged.unreadable +
+                     ", which cannot be read as its height; it is taken for " + metres(assumed) + " high",
+                 "set height in metres");
+        }
+        return assumed;
+    }
+
+    void note(Severity severity, const char* code, const MapFeature& feature, std::string message,
+              std::string advice) {
+        notes_.add(severity, code, feature, place_of(feature.shape), std::move(message), std::move(advice));
+    }
+
+    void take_tee(const MapFeature& feature) {
+        const auto* polygons = std::get_if<std::vector<LonLatPolygon>>(&feature.shape);
+        if (polygons != nullptr) return add(Lie::teeing_area, drawing_.area(feature));
+        const bool point = std::holds_alternative<LonLat>(feature.shape);
+        note(Severity::note, "tee-not-an-area", feature,
+             std::string("golf=tee is drawn as a ") + (point ? "point" : "line") + "; it is taken for " +
+                 metres(CourseGround::tee_around_m) + " around it",
+             "draw the outline of the tee");
+        if (point)
+            return add(Lie::teeing_area,
+                       ground_of(FeaturePart(feature, 0), drawing_, CourseGround::tee_around_m));
+        add_around(Lie::teeing_area, feature, CourseGround::tee_around_m);
+    }
+
+    void take_green(const MapFeature& feature) {
+        const auto* polygons = std::get_if<std::vector<LonLatPolygon>>(&feature.shape);
+        if (polygons == nullptr) return;
+        for (std::size_t part = 0; part < polygons->size(); ++part) {
+            const bool own = &feature == &green_ && part == green_part_;
+            add(own ? Lie::green : Lie::fairway, drawing_.area(feature, (*polygons)[part]));
+        }
+    }
+
+    void take_sand(const MapFeature& feature) {
+        add(Lie::bunker, drawing_.area(feature));
+        note(Severity::note, "sand-as-bunker", feature, "natural=sand without a golf tag, taken for a bunker",
+             "tag it golf=bunker");
+    }
+
+    void take_heath(const MapFeature& feature) {
+        note(Severity::note, "heath-as-rough", feature, tag_words(feature.tags) + ", taken for rough",
+             "tag it golf=lateral_water_hazard if it is a penalty area");
+    }
+
+    void take_coastline(const MapFeature& feature) {
+        note(Severity::warning, "coastline-unused", feature,
+             "natural=coastline does not tell where the sea is and is not used",
+             "draw the sea beside the course as an area with golf=lateral_water_hazard or natural=water");
+    }
+
+    void take_tree(const MapFeature& feature) {
+        const std::string& crown = feature.tag("diameter_crown");
+        const std::optional<double> diameter = length_in_metres(crown);
+        const double radius = diameter ? 0.5 * *diameter : assumptions_.tree_radius_m;
+        if (const auto* point = std::get_if<LonLat>(&feature.shape))
+            add_tall(feature, Role::tree, Region::disc(drawing_.frame().to_plane(*point), radius));
+    }
+
+    void take_water(const MapFeature& feature, Lie lie) {
+        const std::string what = tag_words(feature.tags);
+        if (is_under_ground(feature.tags)) {
+            note(Severity::note, "water-under-ground", feature,
+                 what + " runs under ground here and is left out", "nothing, if it cannot be seen");
+            return;
+        }
+        if (is_intermittent(feature.tags)) {
+            note(Severity::note, "water-intermittent", feature,
+                 what + " does not always hold water; it is a penalty area all the same",
+                 "check with the course");
+        }
+        if (role_of(feature.tags) == Role::water || role_of(feature.tags) == Role::watercourse) {
+            note(Severity::note, "water-as-red", feature,
+                 what + " without a golf tag, taken for a red penalty area",
+                 "tag it golf=water_hazard if it is marked yellow");
+        }
+        if (std::holds_alternative<std::vector<LonLatPolygon>>(feature.shape))
+            return add(lie, drawing_.area(feature));
+        if (std::holds_alternative<LonLat>(feature.shape)) {
+            note(Severity::warning, "area-missing", feature, what + " is drawn as a point and is left out",
+                 "draw its outline");
+            return;
+        }
+        add_around(lie, feature, 0.5 * width_of_water(feature));
+    }
+
+    double width_of_water(const MapFeature& feature) {
+        const TaggedWidth tagged = tagged_width(feature.tags);
+        if (tagged.metres) return *tagged.metres;
+        const double assumed = assumed_width(feature.tags, assumptions_);
+        note(Severity::note, "width-assumed", feature,
+             tag_words(feature.tags) +
+                 (tagged.unreadable.empty() ? " has no width"
+                                            : " has " + tagged.unreadable + ", which cannot be read") +
+                 "; it is taken for " + metres(assumed) + " wide",
+             "set width in metres");
+        return assumed;
+    }
+
+    // Only what comes near: a river may run on for miles.
+    void add_around(Lie lie, const MapFeature& feature, double half_width_m) {
+        add(lie, around(feature, half_width_m));
+    }
+
+    Region around(const MapFeature& feature, double half_width_m) const {
+        std::vector<Region> parts;
+        for (const std::vector<Point>& path : drawing_.paths(feature)) {
+            if (path.size() == 1) parts.push_back(Region::disc(path.front(), half_width_m));
+            for (const std::vector<Point>& stretch : stretches_near(path, extent_.grown(half_width_m)))
+                parts.push_back(Region::around(stretch, half_width_m));
+        }
+        return parts.size() == 1 ? parts.front() : Region::united(parts);
+    }
+
+    void surround(Surrounding::Kind kind, const MapFeature& feature, double width_m) {
+        const bool area = std::holds_alternative<std::vector<LonLatPolygon>>(feature.shape);
+        if (kind == Surrounding::Kind::building && !area) return;
+        Region region = area ? drawing_.area(feature)
+                             : around(feature, 0.5 * tagged_width(feature.tags).metres.value_or(width_m));
+        if (region.empty()) return;
+        const Box bounds = region.bounds();
+        if (bounds.min.x > extent_.max.x || bounds.max.x < extent_.min.x || bounds.min.y > extent_.max.y ||
+            bounds.max.y < extent_.min.y)
+            return;
+        if (kind == Surrounding::Kind::building)
+            ground_.tall.push_back({region, height_of(feature, Role::building), false});
+        const std::string& name = feature.tag("name");
+        ground_.surroundings.push_back({kind, std::move(region), name.empty() ? feature.tag("ref") : name});
+    }
+
+    const MapFeature& green_;
+    std::size_t green_part_;
+    const PlaneDrawing& drawing_;
+    const Box& extent_;
+    const MapAssumptions& assumptions_;
+    FeatureNotes& notes_;
+    HoleGround ground_;
+};
+
+}  // namespace
+
+HoleGround ground_of_hole(const std::vector<const IndexedFeature*>& near, const MapFeature& green,
+                          std::size_t green_part, const PlaneDrawing& drawing, const Box& extent,
+                          const MapAssumptions& assumptions, FeatureNotes& notes) {
+    return GroundOfHole(green, green_part, drawing, extent, assumptions, notes).find(near);
+}
+
+}  // namespace landwidth

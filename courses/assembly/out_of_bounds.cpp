@@ -1,0 +1,164 @@
+#include "courses/assembly/out_of_bounds.hpp"
+
+#include <algorithm>
+
+namespace landwidth {
+
+namespace {
+
+// Half the breadth of the strip that stands for the line of play when looking for ground that cannot be out.
+constexpr double play_strip_m = 0.5;
+
+bool segments_cross(Point a, Point b, Point c, Point d) {
+    const double c_side = cross(b - a, c - a);
+    const double d_side = cross(b - a, d - a);
+    const double a_side = cross(d - c, a - c);
+    const double b_side = cross(d - c, b - c);
+    return c_side * d_side < 0.0 && a_side * b_side < 0.0;
+}
+
+bool crosses(const std::vector<Point>& path, const LineOfPlay& line) {
+    const std::vector<Point>& play = line.vertices();
+    for (std::size_t i = 1; i < path.size(); ++i) {
+        for (std::size_t k = 1; k < play.size(); ++k) {
+            if (segments_cross(path[i - 1], path[i], play[k - 1], play[k])) return true;
+        }
+    }
+    return false;
+}
+
+// The side of the path that the line of play is not on.
+Side far_side(const std::vector<Point>& path, const LineOfPlay& line) {
+    double leftness = 0.0;
+    for (std::size_t i = 1; i < path.size(); ++i) {
+        const Point step = path[i] - path[i - 1];
+        const Point middle = path[i - 1] + 0.5 * step;
+        const Point play = line.point_at(line.place_of(middle).station_m);
+        const double away = distance(middle, play);
+        const double side = cross(unit(step), play - middle);
+        leftness += length(step) * side / (1.0 + away * away * away);
+    }
+    return leftness > 0.0 ? Side::right : Side::left;
+}
+
+class BoundsOfHole {
+  public:
+    BoundsOfHole(const PlaneDrawing& drawing, const LineOfPlay& line, const Box& extent, double depth_m,
+                 HoleDraft& draft)
+        : drawing_(drawing), line_(line), extent_(extent), depth_m_(depth_m), draft_(draft) {}
+
+    OutOfBounds find(const OutOfBoundsSources& sources) {
+        apply_boundary(sources.boundaries);
+        for (const MapFeature* mark : sources.marks) {
+            if (std::holds_alternative<std::vector<LonLatPolygon>>(mark->shape)) {
+                apply_area(*mark);
+            } else {
+                apply_line(*mark);
+            }
+        }
+        return std::move(result_);
+    }
+
+  private:
+    bool holds_hole(const Region& region) const {
+        return region.contains(line_.tee()) && region.contains(line_.pin());
+    }
+
+    void apply_boundary(const std::vector<const MapFeature*>& boundaries) {
+        if (boundaries.empty()) return;
+        std::vector<Region> parts;
+        parts.reserve(boundaries.size());
+        for (const MapFeature* boundary : boundaries)
+            parts.push_back(drawing_.area(*boundary));
+        Region region = Region::united(parts);
+        if (holds_hole(region)) {
+            result_.in_bounds = std::move(region);
+            return;
+        }
+        const bool tee_out = !region.contains(line_.tee());
+        draft_.report(Severity::warning, "boundary-unused",
+                      drawing_.frame().to_lonlat(tee_out ? line_.tee() : line_.pin()),
+                      std::string("the hole's ") + (tee_out ? "tee" : "green") +
+                          " lies outside the course boundary, which is not applied on this hole",
+                      "correct the leisure=golf_course area");
+    }
+
+    void apply_area(const MapFeature& mark) {
+        const Region region = drawing_.area(mark);
+        if (region.empty()) return;
+        if (!holds_hole(region)) {
+            if (region.contains(line_.tee()) || region.contains(line_.pin())) {
+                draft_.report(
+                    Severity::warning, "out-of-bounds-unclear", place_of(mark.shape),
+                    mark.label() + " (golf=out_of_bounds) holds the hole's " +
+                        (region.contains(line_.tee()) ? "tee" : "green") +
+                        " but not both ends, so that which side is out cannot be told; it is left out",
+                    "correct the out-of-bounds area");
+                return;
+            }
+            result_.out.push_back(region);
+            return;
+        }
+        result_.in_bounds = result_.in_bounds ? result_.in_bounds->common_with(region) : region;
+    }
+
+    void apply_line(const MapFeature& mark) {
+        if (std::holds_alternative<LonLat>(mark.shape)) {
+            draft_.report(Severity::warning, "out-of-bounds-unclear", place_of(mark.shape),
+                          mark.label() + " (golf=out_of_bounds) is only a point and is left out",
+                          "draw out of bounds as a line or an area");
+            return;
+        }
+        for (const std::vector<Point>& path : drawing_.paths(mark)) {
+            for (const std::vector<Point>& stretch : stretches_near(path, extent_)) {
+                if (crosses(stretch, line_)) {
+                    draft_.report(Severity::warning, "out-of-bounds-unclear", place_of(mark.shape),
+                                  mark.label() +
+                                      " (golf=out_of_bounds) crosses the line of play, so that which side "
+                                      "is out cannot be told; it is left out",
+                                  "draw out of bounds as an area");
+                    return;
+                }
+                add_beyond(stretch, mark);
+            }
+        }
+    }
+
+    // The strip beyond a line. Where a bend would lay it across the line of play, the segments that do so are
+    // left out.
+    void add_beyond(const std::vector<Point>& stretch, const MapFeature& mark) {
+        const Side side = far_side(stretch, line_);
+        const Region play = Region::around(line_.vertices(), play_strip_m);
+        Region beyond = Region::beside(stretch, depth_m_, side);
+        if (!beyond.meets(play)) {
+            result_.out.push_back(std::move(beyond));
+            return;
+        }
+        for (std::size_t i = 1; i < stretch.size(); ++i) {
+            if (stretch[i - 1] == stretch[i]) continue;
+            Region part = Region::beside({stretch[i - 1], stretch[i]}, depth_m_, side);
+            if (!part.meets(play)) result_.out.push_back(std::move(part));
+        }
+        draft_.report(Severity::warning, "out-of-bounds-unclear", place_of(mark.shape),
+                      mark.label() +
+                          " (golf=out_of_bounds) bends round the line of play; parts of it that would put "
+                          "the line of play out are left out",
+                      "draw out of bounds as an area");
+    }
+
+    const PlaneDrawing& drawing_;
+    const LineOfPlay& line_;
+    const Box& extent_;
+    double depth_m_;
+    HoleDraft& draft_;
+    OutOfBounds result_;
+};
+
+}  // namespace
+
+OutOfBounds out_of_bounds_on(const OutOfBoundsSources& sources, const PlaneDrawing& drawing,
+                             const LineOfPlay& line, const Box& extent, double depth_m, HoleDraft& draft) {
+    return BoundsOfHole(drawing, line, extent, depth_m, draft).find(sources);
+}
+
+}  // namespace landwidth

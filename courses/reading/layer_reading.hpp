@@ -1,0 +1,48 @@
+// One layer of a vector source, feature by feature, into features of a map.
+#pragma once
+
+#include <ogrsf_frmts.h>
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "courses/reading/ogr_shapes.hpp"
+#include "courses/reading/tag_reading.hpp"
+
+namespace landwidth {
+
+class LayerReader {
+  public:
+    // `openstreetmap`: the layer is one of GDAL's OSM driver.
+    // Throws InputError when its CRS cannot be used.
+    LayerReader(OGRLayer& layer, std::string file, bool openstreetmap);
+
+    // Adds what the feature is to a hole, if anything; a multipolygon without tags goes to `bare`. Throws
+    // InputError for coordinates that are unusable.
+    void take(OGRFeature& feature, std::vector<MapFeature>& features, std::vector<MapFeature>& bare,
+              std::vector<Finding>& findings);
+    // Reports what only shows at the end: a missing CRS, strings cut off.
+    void finish(std::vector<Finding>& findings) const;
+
+    const std::string& name() const { return name_; }
+    std::string place() const { return name_ == file_ ? file_ : file_ + ", layer " + name_; }
+    bool from_openstreetmap() const { return fields_.from_openstreetmap(); }
+    // Names of the fields, for saying that none of them is golf.
+    std::vector<std::string> field_names() const;
+
+  private:
+    std::optional<ShapeParts> usable_parts(const OGRGeometry* geometry, const MapFeature& feature, Role role,
+                                           std::vector<Finding>& findings) const;
+    void take_bare(OGRFeature& feature, std::vector<MapFeature>& bare) const;
+
+    std::string file_;
+    std::string name_;
+    const OGRFeatureDefn& definition_;
+    TagFields fields_;
+    ToWgs84 to_wgs84_;
+    int taken_ = 0;
+    int cut_off_ = 0;
+};
+
+}  // namespace landwidth

@@ -1,0 +1,226 @@
+#include "courses/reading/map_source.hpp"
+
+#include <cpl_vsi.h>
+
+#include <algorithm>
+#include <map>
+#include <optional>
+
+#include "courses/gdal_session.hpp"
+#include "courses/reading/attribution.hpp"
+#include "courses/reading/layer_reading.hpp"
+#include "courses/reading/map_opening.hpp"
+#include "courses/reading/osm_completeness.hpp"
+#include "courses/reading/osm_settings.hpp"
+#include "courses/reading/osm_xml.hpp"
+#include "courses/reading/twice_drawn.hpp"
+#include "courses/text.hpp"
+#include "geometry/error.hpp"
+
+namespace landwidth {
+
+namespace {
+
+// From this size on the OSM driver's own index, which keeps less in memory, is tried first.
+constexpr vsi_l_offset large_bytes = 100'000'000;
+
+void check(const GdalMessages& messages, const std::string& place) {
+    if (!messages.failure()) return;
+    throw InputError(place, "the file is damaged and cannot be read to its end (" + *messages.failure() +
+                                "); export or download it again");
+}
+
+// A position off the earth in a file whose elements GDAL does not name.
+void check_openstreetmap(const GdalMessages& messages, const std::string& place) {
+    if (messages.failure() && messages.failure()->starts_with("Invalid lon=")) {
+        throw InputError(place, "a node is not on the earth (" + messages.failure()->substr(8) +
+                                    "); correct or remove it");
+    }
+    check(messages, place);
+}
+
+class MapReading {
+  public:
+    explicit MapReading(const MapPath& map) : map_(map) { data_.source = map.file; }
+
+    MapData read() {
+        if (map_.openstreetmap) {
+            read_openstreetmap();
+        } else {
+            read_layers();
+        }
+        cut_out_inner_rings(bare_, data_.features);
+        drop_what_is_drawn_twice(data_.features, data_.findings);
+        check_for_golf();
+        return std::move(data_);
+    }
+
+  private:
+    void read_layers() {
+        const GDALDatasetUniquePtr dataset = open_map(map_, messages_);
+        bool openstreetmap = false;
+        for (OGRLayer* layer : dataset->GetLayers()) {
+            if (layer->GetGeomType() == wkbNone) continue;
+            LayerReader reader(*layer, map_.file, false);
+            read_layer(*layer, reader);
+            for (const std::string& name : reader.field_names())
+                fields_.push_back(name);
+            openstreetmap = openstreetmap || reader.from_openstreetmap();
+        }
+        data_.attribution = attribution_of(*dataset, map_.head, openstreetmap);
+    }
+
+    void read_layer(OGRLayer& layer, LayerReader& reader) {
+        const GIntBig announced = layer.TestCapability(OLCFastFeatureCount) ? layer.GetFeatureCount() : -1;
+        GIntBig count = 0;
+        layer.ResetReading();
+        while (const OGRFeatureUniquePtr feature{layer.GetNextFeature()}) {
+            reader.take(*feature, data_.features, bare_, data_.findings);
+            ++count;
+            if (messages_.failure()) check(messages_, place_of_trouble(layer, reader, *feature));
+        }
+        check(messages_, reader.place());
+        if (count < announced) {
+            throw InputError(reader.place(), "the file is damaged: it holds " + std::to_string(count) +
+                                                 " of the " + std::to_string(announced) +
+                                                 " features it announces; export it again");
+        }
+        read_ += count;
+        reader.finish(data_.findings);
+    }
+
+    // Some drivers read ahead: the feature at fault is the next one that came without a shape.
+    std::string place_of_trouble(OGRLayer& layer, const LayerReader& reader, const OGRFeature& last) const {
+        const auto named = [&reader](const OGRFeature& feature) {
+            return reader.place() + ", feature " + std::to_string(feature.GetFID());
+        };
+        if (last.GetGeometryRef() == nullptr) return named(last);
+        while (const OGRFeatureUniquePtr feature{layer.GetNextFeature()}) {
+            if (feature->GetGeometryRef() == nullptr) return named(*feature);
+        }
+        return reader.place();
+    }
+
+    void read_openstreetmap() {
+        const OsmSettings settings;
+        data_.attribution = "(c) OpenStreetMap contributors, ODbL";
+        if (map_.xml) {
+            read_xml(settings);
+        } else {
+            read_pbf(settings);
+        }
+    }
+
+    void read_xml(const OsmSettings& settings) {
+        const OsmDocument document = read_osm_xml(map_.gdal, map_.file);
+        if (!document.copyright.empty()) data_.attribution = attribution_from(document.copyright);
+        report_disorder(document);
+        if (document.in_order) {
+            read_elements(map_.gdal, settings, false);
+        } else {
+            std::string text = osm_xml_text(document);
+            const std::string path = settings.path() + ".osm";
+            VSILFILE* file =
+                VSIFileFromMemBuffer(path.c_str(), reinterpret_cast<GByte*>(text.data()), text.size(), FALSE);
+            if (file != nullptr) VSIFCloseL(file);
+            read_elements(path, settings, false);
+            VSIUnlink(path.c_str());
+        }
+        report_losses(document, map_.file, data_.features, data_.findings);
+    }
+
+    void report_disorder(const OsmDocument& document) {
+        const auto report = [this](Severity severity, const char* code, const std::string& message,
+                                   const char* advice) {
+            data_.findings.push_back({severity, code, "", "", std::nullopt, message, advice});
+        };
+        if (!document.remark.empty()) {
+            report(Severity::warning, "export-incomplete",
+                   "the export says of itself: " + trimmed(document.remark), "export it again");
+        }
+        if (document.doubled > 0) {
+            report(Severity::note, "elements-doubled",
+                   std::to_string(document.doubled) +
+                       " elements come more than once; of each the one with more in it is taken",
+                   "nothing, if the export writes its elements once more without tags");
+        }
+        if (document.deleted > 0) {
+            report(Severity::note, "elements-deleted",
+                   std::to_string(document.deleted) + " elements are marked as deleted and left out",
+                   "nothing, if they are meant to go");
+        }
+    }
+
+    void read_pbf(const OsmSettings& settings) {
+        const GdalThreadOption debug("CPL_DEBUG", "OSM");
+        VSIStatBufL stat;
+        const bool large =
+            VSIStatL(map_.gdal.c_str(), &stat) == 0 && static_cast<vsi_l_offset>(stat.st_size) > large_bytes;
+        try {
+            read_elements(map_.gdal, settings, large);
+        } catch (const InputError&) {
+            const bool wants_other_index =
+                large && messages_.failure() &&
+                messages_.failure()->find("USE_CUSTOM_INDEXING=NO") != std::string::npos;
+            if (!wants_other_index) throw;
+            messages_.forget();
+            data_.features.clear();
+            bare_.clear();
+            data_.findings.clear();
+            read_elements(map_.gdal, settings, false);
+        }
+        report_losses(messages_.remarks(), data_.features, data_.findings);
+    }
+
+    // The driver's layers take turns: features of all of them come in the order of the file.
+    void read_elements(const std::string& source, const OsmSettings& settings, bool large) {
+        const GDALDatasetUniquePtr dataset =
+            open_openstreetmap(map_, source, settings.path(), large, messages_);
+        std::map<OGRLayer*, LayerReader> readers;
+        for (OGRLayer* layer : dataset->GetLayers())
+            readers.try_emplace(layer, *layer, map_.file, true);
+        OGRLayer* layer = nullptr;
+        while (
+            const OGRFeatureUniquePtr feature{dataset->GetNextFeature(&layer, nullptr, nullptr, nullptr)}) {
+            check_openstreetmap(messages_, map_.file);
+            readers.at(layer).take(*feature, data_.features, bare_, data_.findings);
+            ++read_;
+        }
+        check_openstreetmap(messages_, map_.file);
+    }
+
+    void check_for_golf() const {
+        bool other_sport = false;
+        for (const MapFeature& feature : data_.features) {
+            const Role role = role_of(feature.tags);
+            if (is_golf(role)) return;
+            other_sport = other_sport || role == Role::other_sport;
+        }
+        std::string problem = "there is no golf on this map: none of its " + std::to_string(read_) +
+                              " features has a golf=* or leisure=golf_course tag";
+        if (other_sport) problem += " (disc golf and courses out of use do not count)";
+        if (!fields_.empty()) problem += "; its fields are " + enumeration(fields_);
+        throw InputError(map_.file, problem);
+    }
+
+    const MapPath& map_;
+    GdalMessages messages_;
+    MapData data_;
+    std::vector<MapFeature> bare_;  // multipolygons without tags
+    GIntBig read_ = 0;
+    std::vector<std::string> fields_;
+};
+
+}  // namespace
+
+MapData read_map(const std::filesystem::path& path) {
+    prepare_gdal();
+    std::optional<MapPath> map;
+    {
+        const GdalMessages quiet;
+        map = find_map(path);
+    }
+    return MapReading(*map).read();
+}
+
+}  // namespace landwidth

@@ -1,0 +1,41 @@
+// Reads any vector source GDAL opens into features with OpenStreetMap tags. Built on GDAL/OGR and OSR.
+//
+// - .osm and .osm.pbf with settings of our own: no tag is hidden, no environment variable needed. Elements
+//   may come in any order, more than once, with positions inside the ways; those marked as deleted are left
+//   out.
+// - GeoJSON, GeoPackage, Shapefile (one, or a folder of them), KML, FlatGeobuf and whatever else this GDAL
+//   opens, also packed as .gz or .zip: every layer is read, fields are tags (names compared without regard to
+//   case; the ten-character names of Shapefile and KML's ExtendedData are recognised), hstore or JSON strings
+//   in `other_tags`, `all_tags` and `tags` are unpacked.
+// - Closed lines that carry an area's tags become areas, in OpenStreetMap's own formats as in files converted
+//   with GDAL's default settings.
+// - Any CRS is transformed to WGS 84 longitude, latitude. A layer without CRS is taken for WGS 84 if its
+//   coordinates allow it (a finding), else refused.
+// Z is dropped, curves are made linear, multi-part shapes stay together. What an export left out, what was
+// dropped, closed or found twice is a finding.
+#pragma once
+
+#include <filesystem>
+#include <string>
+#include <vector>
+
+#include "courses/finding.hpp"
+#include "courses/tags/map_feature.hpp"
+
+namespace landwidth {
+
+struct MapData {
+    std::vector<MapFeature> features;  // only those with a tag of the vocabulary; in file order
+    std::string source;                // file name without folders
+    // What the source itself says ("(c) OpenStreetMap contributors, ODbL" for OpenStreetMap formats; dataset
+    // metadata where it has such); empty when it says nothing.
+    std::string attribution;
+    std::vector<Finding> findings;
+};
+
+// Throws InputError: unreadable, empty, not a map, damaged part way, a coordinate that is not finite or off
+// the earth, no golf in it. The message names file, layer, feature and field. Writes nothing, prints nothing
+// (GDAL's own messages are caught and reworded).
+MapData read_map(const std::filesystem::path& path);
+
+}  // namespace landwidth

@@ -1,0 +1,58 @@
+// Shapes out of OGR geometries: flat, linear, in WGS 84 degrees, in the form their tags ask for.
+#pragma once
+
+#include <ogr_geometry.h>
+#include <ogr_spatialref.h>
+
+#include <memory>
+#include <string>
+#include <vector>
+
+#include "courses/finding.hpp"
+#include "courses/tags/map_feature.hpp"
+#include "courses/tags/vocabulary.hpp"
+
+namespace landwidth {
+
+// The parts of one geometry, sorted by kind. Z is dropped, curves are made linear.
+struct ShapeParts {
+    std::vector<LonLat> points;
+    std::vector<LonLatPath> paths;
+    std::vector<LonLatPolygon> polygons;
+    bool empty_point = false;  // a point without coordinates, or with some that are no numbers
+};
+ShapeParts parts_of(const OGRGeometry& geometry);
+
+// Brings the coordinates of a layer to WGS 84 longitude, latitude.
+class ToWgs84 {
+  public:
+    // Throws InputError (naming `place`) for a CRS that cannot be transformed.
+    ToWgs84(const OGRSpatialReference* crs, const std::string& place);
+
+    // Absent CRS: the coordinates are taken for degrees.
+    bool crs_missing() const { return crs_missing_; }
+    // Throws InputError, naming `place`, when a coordinate is not finite or not on the earth.
+    void apply(ShapeParts& parts, const std::string& place) const;
+
+  private:
+    void apply(LonLatPath& path, const std::string& place) const;
+    [[noreturn]] void refuse(LonLat raw, const std::string& place) const;
+
+    struct Destroy {
+        void operator()(OGRCoordinateTransformation* transformation) const {
+            OGRCoordinateTransformation::DestroyCT(transformation);
+        }
+    };
+    std::unique_ptr<OGRCoordinateTransformation, Destroy> transformation_;
+    bool crs_missing_ = false;
+};
+
+// The shapes of a feature: closed lines become areas where the form asks for one; what does not fit the form
+// (an open line for a green) is dropped. Every change is a finding.
+//
+// Rules: a line counts as closed when its ends are the same point; a gap of at most 10 m and a tenth of the
+// line is closed with a warning. A ring of fewer than three different points is dropped with a warning.
+std::vector<MapShape> shapes_in_form(ShapeParts&& parts, Form form, const MapFeature& feature,
+                                     std::vector<Finding>& findings);
+
+}  // namespace landwidth
