@@ -24,7 +24,8 @@ BagDraws patterns_in(const GolferModel& model, const std::vector<GolferState>& s
     return draws;
 }
 
-// How often each of two ways is gone is as open as so many shots leave it.
+// How often each of two ways is gone is as open as so many shots leave it; with it the middle of the usual
+// shot, since the ways stay where they are.
 void draw_shares(const ShotPattern& own, std::vector<ShotPattern>& draws) {
     CounterBits bits(mixed(stream + 1));
     const double second = (*own.ways)[1].share;
@@ -32,8 +33,7 @@ void draw_shares(const ShotPattern& own, std::vector<ShotPattern>& draws) {
     for (ShotPattern& draw : draws) {
         const double first_part = gamma_variate((1.0 - second) * shots + 0.5, bits);
         const double second_part = gamma_variate(second * shots + 0.5, bits);
-        const double share = std::clamp(second_part / (first_part + second_part), 0.01, 0.99);
-        draw.ways = with_share(*own.ways, share);
+        go_ways(draw, std::clamp(second_part / (first_part + second_part), 0.01, 0.99));
     }
 }
 
@@ -49,7 +49,11 @@ BagDraws posterior_draws(const Golfer& golfer, const GolferPrior& prior, int cou
         for (int draw = 0; draw < count; ++draw)
             states.push_back(drawn_before_shots(model, true, bits));
     }
-    return patterns_in(model, states, golfer);
+    BagDraws draws = patterns_in(model, states, golfer);
+    for (std::size_t club = 0; club < draws.size(); ++club)
+        if (!draws[club].empty() && golfer.clubs[club].pattern->ways)
+            draw_shares(*golfer.clubs[club].pattern, draws[club]);
+    return draws;
 }
 
 BagDraws drawn_bags(const Golfer& golfer, const GolferPrior& prior, int count) {
@@ -59,7 +63,6 @@ BagDraws drawn_bags(const Golfer& golfer, const GolferPrior& prior, int count) {
         if (draws[club].empty()) continue;
         const ShotPattern middle = middle_of(std::span(draws[club]).first(draws_of_middle));
         draws[club].resize(static_cast<std::size_t>(count));
-        if (golfer.clubs[club].pattern->ways) draw_shares(*golfer.clubs[club].pattern, draws[club]);
         move_about(middle, *golfer.clubs[club].pattern, draws[club]);
     }
     return draws;

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "golfer-profiles/evidence/usual_ways.hpp"
 #include "golfer-profiles/order_statistics.hpp"
 
 namespace landwidth {
@@ -91,7 +92,7 @@ ShotPattern middle_of(std::span<const ShotPattern> draws) {
     ShotPattern result = draws.front();
     Middle usual, mishits;
     std::vector<double> tails;
-    double log_odds = 0.0;
+    double log_odds = 0.0, second_way = 0.0;
     const auto short_ones =
         std::ranges::count_if(draws, [](const ShotPattern& draw) { return draw.mishit && is_short(draw); });
     const bool are_short = 2.0 * static_cast<double>(short_ones) >= count;
@@ -100,11 +101,13 @@ ShotPattern middle_of(std::span<const ShotPattern> draws) {
     for (const ShotPattern& draw : draws) {
         usual.add(draw.usual, 1.0 / count);
         tails.push_back(draw.tail_dof);
+        if (draw.ways) second_way += (*draw.ways)[1].share / count;
         if (!draw.mishit) continue;
         log_odds += logit(draw.mishit->share) / count;
         if (is_short(draw) == are_short) mishits.add(draw.mishit->spread, 1.0 / of_kind);
     }
     result.usual = usual.spread();
+    if (result.ways) result.ways = with_share(*result.ways, second_way);
     std::ranges::nth_element(tails, tails.begin() + static_cast<std::ptrdiff_t>(tails.size() / 2));
     result.tail_dof = tails[tails.size() / 2];
     if (result.mishit) {

@@ -182,6 +182,35 @@ void thin_out(std::vector<StandardShot>& shots) {
     shots = std::move(kept);
 }
 
+// Ways with other shares, and where their whole then lies, in deviations of the whole before.
+struct SharedOut {
+    std::array<Way, 2> ways;
+    Eigen::Vector2d mean, sd;
+};
+
+SharedOut shared_out(const std::array<Way, 2>& ways, double share_of_second) {
+    SharedOut result{ways, {}, {}};
+    result.ways[0].share = 1.0 - share_of_second;
+    result.ways[1].share = share_of_second;
+    const auto settle = [&](Eigen::Index axis, double Way::*offset, double Way::*spread) {
+        double mean = 0.0, squares = 0.0;
+        for (const Way& way : result.ways)
+            mean += way.share * way.*offset;
+        for (const Way& way : result.ways)
+            squares += way.share * (std::pow(way.*offset - mean, 2) + std::pow(way.*spread, 2));
+        const double sd = std::sqrt(squares);
+        for (Way& way : result.ways) {
+            way.*offset = (way.*offset - mean) / sd;
+            way.*spread /= sd;
+        }
+        result.mean[axis] = mean;
+        result.sd[axis] = sd;
+    };
+    settle(0, &Way::carry_sds, &Way::carry_spread);
+    settle(1, &Way::side_sds, &Way::side_spread);
+    return result;
+}
+
 std::array<Way, 2> ways_of(const Parts& parts, double tail_dof) {
     const double sd_of_scale = std::isinf(tail_dof) ? 1.0 : std::sqrt(tail_dof / (tail_dof - 2.0));
     std::array<Way, 2> ways{};
@@ -190,7 +219,7 @@ std::array<Way, 2> ways_of(const Parts& parts, double tail_dof) {
         ways[i] = {parts[i].share,      parts[i].centre.x(),  parts[i].centre.y(),
                    sd_of_scale * along, sd_of_scale * across, parts[i].scale(0, 1) / (along * across)};
     }
-    return with_share(ways, ways[1].share);
+    return shared_out(ways, ways[1].share).ways;
 }
 
 // A set of as many shots from the one t.
@@ -211,24 +240,17 @@ std::vector<StandardShot> drawn_set(const FamilyShots& family, CounterBits& bits
 }  // namespace
 
 std::array<Way, 2> with_share(const std::array<Way, 2>& ways, double share_of_second) {
-    std::array<Way, 2> result = ways;
-    result[0].share = 1.0 - share_of_second;
-    result[1].share = share_of_second;
-    const auto settle = [&](double Way::*offset, double Way::*spread) {
-        double mean = 0.0, squares = 0.0;
-        for (const Way& way : result)
-            mean += way.share * way.*offset;
-        for (const Way& way : result)
-            squares += way.share * (std::pow(way.*offset - mean, 2) + std::pow(way.*spread, 2));
-        const double sd = std::sqrt(squares);
-        for (Way& way : result) {
-            way.*offset = (way.*offset - mean) / sd;
-            way.*spread /= sd;
-        }
-    };
-    settle(&Way::carry_sds, &Way::carry_spread);
-    settle(&Way::side_sds, &Way::side_spread);
-    return result;
+    return shared_out(ways, share_of_second).ways;
+}
+
+void go_ways(ShotPattern& pattern, double share_of_second) {
+    const SharedOut out = shared_out(*pattern.ways, share_of_second);
+    Spread& usual = pattern.usual;
+    usual.centre.carry_m += out.mean.x() * usual.carry_sd_m;
+    usual.centre.side_m += out.mean.y() * usual.side_sd_m;
+    usual.carry_sd_m *= out.sd.x();
+    usual.side_sd_m *= out.sd.y();
+    pattern.ways = out.ways;
 }
 
 std::vector<ShapeFound> shapes_found(const Golfer& golfer) {

@@ -34,5 +34,8 @@ inline constexpr std::size_t fewest_for_shape = 20;
 
 // The two ways with another share of the second, moved and stretched to mean 0 and deviation 1 again.
 std::array<Way, 2> with_share(const std::array<Way, 2>& ways, double share_of_second);
+// The pattern, which has ways, with another share of the second: the ways stay where they are and the usual
+// shot as a whole moves.
+void go_ways(ShotPattern& pattern, double share_of_second);
 
 }  // namespace landwidth
