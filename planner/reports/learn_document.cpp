@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <filesystem>
 
-#include "golfer-profiles/evidence/mishit_chance.hpp"
 #include "planner/reports/display_length.hpp"
 #include "planner/reports/evidence_figures.hpp"
 #include "planner/reports/learn_reports.hpp"
@@ -40,10 +39,8 @@ DocumentPart club_part(const LearnView& view) {
     for (const LearntClub& club : view.learnt.clubs) {
         const ShotPattern& pattern = *club.club.pattern;
         const Spread& usual = pattern.usual;
-        const auto mishits = std::ranges::count_if(logged_mishit_chance(club),
-                                                   [](double chance) { return chance > taken_for_mishit; });
         clubs.rows.push_back(
-            {cell(club), fmt::format("{}", pattern.shots), fmt::format("{}", mishits),
+            {cell(club), fmt::format("{}", pattern.shots), fmt::format("{}", mishits_among(club.evidence)),
              length_number(usual.centre.carry_m, view.units), length_number(pattern.run_m, view.units),
              side_number(usual.centre.side_m, view.units), spread_number(usual.carry_sd_m, view.units),
              spread_number(usual.side_sd_m, view.units),

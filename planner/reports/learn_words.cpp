@@ -219,6 +219,8 @@ std::vector<std::string> mishit_words(const LearnView& view) {
                 fmt::format("{}, {}: {} ({} sure)", name_text(club.club.name), row_words(view, shot),
                             landing_words(club, shot.landing, view.units), share_text(chances[i])));
         }
+        if (const std::size_t earlier = mishits_among(club.evidence) - told; earlier > 0)
+            sentences.push_back(of_club(club.club.name, fmt::format("{} of the earlier shots", earlier)));
         if (told > most_told)
             sentences.push_back(of_club(club.club.name, fmt::format("and {} more", told - most_told)));
     }

@@ -22,7 +22,7 @@ std::vector<std::string> shape_words(const LearnView& view);
 std::vector<std::string> strike_words(const LearnView& view);
 
 // The shots of the logs that were taken for mishits, with file, row and reason; of a club with many of them
-// the first.
+// the first. Of shots learnt from earlier their number.
 std::vector<std::string> mishit_words(const LearnView& view);
 
 }  // namespace landwidth

@@ -110,6 +110,15 @@ TEST_CASE("every mishit is told with file, row and reason", "[report]") {
     REQUIRE(contains(learnt.text(), "No shot was taken for a mishit."));
 }
 
+TEST_CASE("mishits among shots learnt from earlier are counted, not listed", "[report]") {
+    Learnt learnt;
+    learnt.golfer.clubs.front().evidence.mishit_chance = {0.8, 0.1, 0.02, 0.97};
+    const std::string text = learnt.text();
+    REQUIRE(contains(text, "driver      2        2    200"));
+    REQUIRE(contains(text, "b.csv row 12: 150 m"));
+    REQUIRE(contains(text, "driver: 1 of the earlier shots\n"));
+}
+
 TEST_CASE("each club says why the model's figures are not the recorded ones", "[report]") {
     Learnt learnt;
     LearntClub& club = learnt.golfer.clubs.front();
