@@ -11,7 +11,6 @@
 #include "geometry/units.hpp"
 #include "golfer-profiles/bag_joining.hpp"
 #include "golfer-profiles/evidence/bag_draws.hpp"
-#include "golfer-profiles/evidence/mishit_chance.hpp"
 #include "golfer-profiles/evidence/pattern_middle.hpp"
 #include "golfer-profiles/json_text.hpp"
 #include "golfer-profiles/level_guess.hpp"
@@ -179,9 +178,7 @@ class Learning {
             .prior = club.learnt_from->prior,
             .source = own ? PriorSource::own : PriorSource::typical,
             .earlier_shots = club.learnt_from->prior.shots + static_cast<int>(club.learnt_from->shots.size()),
-            .raw = {},
-            .open = {},
-            .mishit_chance = {},
+            .evidence = {},
             .recorded_share = 0.0};
         refuse_known_shots(logged, club.learnt_from->shots, logs_);
         add_shots(logged, *club.learnt_from);
@@ -264,18 +261,7 @@ class Learning {
         const LoggedClub& logged = learnt.logged;
         if (!logged.shots.empty()) refuse_impossible(logged, *club.pattern, logs_);
         const std::vector<ShotOffset>& shots = club.learnt_from->shots;
-        if (!shots.empty()) learnt.raw = raw_figures(shots);
-        learnt.open = open_pattern(*club.pattern, draws[number]);
-        // Over the draws and not of their middle: where shots hardly spread, the middle of all fits none of
-        // them.
-        std::vector<double> chances(shots.size(), 0.0);
-        for (const ShotPattern& draw : draws[number]) {
-            const std::vector<double> of_draw = mishit_chances(draw, shots);
-            for (std::size_t i = 0; i < chances.size(); ++i)
-                chances[i] += of_draw[i] / static_cast<double>(draws[number].size());
-        }
-        learnt.mishit_chance.assign(chances.end() - static_cast<std::ptrdiff_t>(logged.shots.size()),
-                                    chances.end());
+        learnt.evidence = club_evidence(*club.pattern, shots, draws[number]);
         const double own = club.pattern->shots;
         learnt.recorded_share = own / (own + shots_known_otherwise(result_.golfer, number, request_.weight));
         club.note = note_for(learnt);
@@ -338,6 +324,10 @@ class Learning {
 };
 
 }  // namespace
+
+std::span<const double> logged_mishit_chance(const LearntClub& club) {
+    return std::span(club.evidence.mishit_chance).last(club.logged.shots.size());
+}
 
 LearntGolfer learnt_golfer(const std::vector<NamedLog>& logs, const LearnRequest& request) {
     return Learning(logs, request).result();

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <optional>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -37,14 +38,15 @@ struct LearntClub {
     // What was known before any shot: the typical pattern of the level, or the golfer's own as stated.
     ShotPattern prior;
     PriorSource source;
-    int earlier_shots;                  // recorded before these
-    RawShots raw;                       // of all recorded shots at hand, earlier ones too
-    OpenPattern open;                   // what the model makes of them
-    std::vector<double> mishit_chance;  // of each of logged.shots, in [0, 1]
+    int earlier_shots;      // recorded before these
+    ClubEvidence evidence;  // of all recorded shots at hand: earlier ones, then logged.shots
     // How much of the spread comes from the club's own recorded shots, in [0, 1]; the rest from the golfer's
     // other clubs and from the level.
     double recorded_share;
 };
+
+// Of each of logged.shots, the chance that it was a mishit.
+std::span<const double> logged_mishit_chance(const LearntClub& club);
 
 struct LearntGolfer {
     Golfer golfer;

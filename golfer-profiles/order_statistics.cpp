@@ -23,7 +23,7 @@ double robust_deviation(const std::vector<double>& values) {
     return of_normal * median(std::move(distances));
 }
 
-double quantile(const std::vector<double>& sorted, double share) {
+double quantile(std::span<const double> sorted, double share) {
     if (sorted.empty()) throw std::invalid_argument("a quantile of no values");
     const double place = share * static_cast<double>(sorted.size() - 1);
     const auto below = static_cast<std::size_t>(place);

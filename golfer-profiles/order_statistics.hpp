@@ -1,6 +1,7 @@
 // Robust numbers of a sample.
 #pragma once
 
+#include <span>
 #include <vector>
 
 namespace landwidth {
@@ -14,6 +15,6 @@ double robust_deviation(const std::vector<double>& values);
 
 // The value below which a share of the values lies, between the two nearest; share in [0, 1]. `sorted`
 // ascending. Throws std::invalid_argument for none.
-double quantile(const std::vector<double>& sorted, double share);
+double quantile(std::span<const double> sorted, double share);
 
 }  // namespace landwidth

@@ -5,6 +5,9 @@
 #include <numeric>
 #include <vector>
 
+#include "golfer-profiles/evidence/mishit_chance.hpp"
+#include "golfer-profiles/order_statistics.hpp"
+
 namespace landwidth {
 
 namespace {
@@ -18,9 +21,8 @@ RawFigures figures_of(std::vector<double> values) {
     double squares = 0.0;
     for (const double value : values)
         squares += (value - mean) * (value - mean);
-    return {mean, values.size() > 1 ? std::sqrt(squares / (count - 1.0)) : 0.0,
-            quantile_of_sorted(values, 0.5), quantile_of_sorted(values, outside_each_side),
-            quantile_of_sorted(values, 1.0 - outside_each_side)};
+    return {mean, values.size() > 1 ? std::sqrt(squares / (count - 1.0)) : 0.0, quantile(values, 0.5),
+            quantile(values, outside_each_side), quantile(values, 1.0 - outside_each_side)};
 }
 
 template <class Number>
@@ -29,18 +31,10 @@ OpenFigure open_figure(const ShotPattern& pattern, std::span<const ShotPattern> 
     for (const ShotPattern& draw : draws)
         values.push_back(number(draw));
     std::ranges::sort(values);
-    return {number(pattern), quantile_of_sorted(values, outside_each_side),
-            quantile_of_sorted(values, 1.0 - outside_each_side)};
+    return {number(pattern), quantile(values, outside_each_side), quantile(values, 1.0 - outside_each_side)};
 }
 
 }  // namespace
-
-double quantile_of_sorted(std::span<const double> sorted, double share) {
-    const double place = share * static_cast<double>(sorted.size() - 1);
-    const auto below = static_cast<std::size_t>(place);
-    const std::size_t above = std::min(below + 1, sorted.size() - 1);
-    return sorted[below] + (place - static_cast<double>(below)) * (sorted[above] - sorted[below]);
-}
 
 RawShots raw_figures(std::span<const ShotOffset> shots) {
     std::vector<double> carries, sides;
@@ -58,6 +52,19 @@ OpenPattern open_pattern(const ShotPattern& pattern, std::span<const ShotPattern
             of([](const ShotPattern& p) { return p.usual.carry_sd_m; }),
             of([](const ShotPattern& p) { return p.usual.side_sd_m; }),
             of([](const ShotPattern& p) { return p.mishit ? p.mishit->share : 0.0; })};
+}
+
+ClubEvidence club_evidence(const ShotPattern& pattern, std::span<const ShotOffset> shots,
+                           std::span<const ShotPattern> draws) {
+    ClubEvidence evidence{
+        .raw = {}, .raw_usual = {}, .open = open_pattern(pattern, draws), .mishit_chance = {}};
+    evidence.mishit_chance = mishit_chances(draws, shots);
+    std::vector<ShotOffset> usual;
+    for (std::size_t i = 0; i < shots.size(); ++i)
+        if (evidence.mishit_chance[i] <= taken_for_mishit) usual.push_back(shots[i]);
+    if (!shots.empty()) evidence.raw = raw_figures(shots);
+    if (!usual.empty()) evidence.raw_usual = raw_figures(usual);
+    return evidence;
 }
 
 }  // namespace landwidth

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <span>
+#include <vector>
 
 #include "golfer-profiles/shot_pattern.hpp"
 
@@ -31,7 +32,15 @@ struct OpenPattern {
 // Of a pattern and draws about it; at least one draw.
 OpenPattern open_pattern(const ShotPattern& pattern, std::span<const ShotPattern> draws);
 
-// Between the two nearest of the sorted values; share in [0, 1].
-double quantile_of_sorted(std::span<const double> sorted, double share);
+// Both side by side.
+struct ClubEvidence {
+    RawShots raw;                       // of all recorded shots at hand; all 0 where there are none
+    RawShots raw_usual;                 // the same without those taken for mishits
+    OpenPattern open;                   // what the model makes of them
+    std::vector<double> mishit_chance;  // of each shot, see mishit_chances
+};
+// Of a pattern, the shots behind it (there may be none) and draws about it; at least one draw.
+ClubEvidence club_evidence(const ShotPattern& pattern, std::span<const ShotOffset> shots,
+                           std::span<const ShotPattern> draws);
 
 }  // namespace landwidth

@@ -8,6 +8,7 @@
 #include <string_view>
 #include <utility>
 
+#include "golfer-profiles/evidence/log_odds.hpp"
 #include "golfer-profiles/order_statistics.hpp"
 
 namespace landwidth {
@@ -22,11 +23,6 @@ constexpr double strongest_correlation = 0.9999;
 constexpr double least_share = 1e-4, most_share = 0.49;
 constexpr double least_ratio = 0.6, most_ratio = 1.7;
 constexpr double shots_that_tell = 3.0;
-
-double logit(double share) {
-    const double p = std::clamp(share, least_share, most_share);
-    return std::log(p / (1.0 - p));
-}
 
 // Standard deviation to scale of a t.
 double scale_share(double tail_dof) {
@@ -44,7 +40,8 @@ Traits traits_of(const ShotPattern& pattern, double length_m) {
     of(traits, Trait::log_across) = std::log(scale * usual.side_sd_m / length_m);
     of(traits, Trait::twist) =
         std::atanh(std::clamp(usual.correlation, -strongest_correlation, strongest_correlation));
-    of(traits, Trait::logit_mishits) = logit(pattern.mishit ? pattern.mishit->share : 0.0);
+    of(traits, Trait::logit_mishits) =
+        log_odds_of(std::clamp(pattern.mishit ? pattern.mishit->share : 0.0, least_share, most_share));
     return traits;
 }
 
@@ -278,7 +275,7 @@ ShotPattern pattern_in(const GolferModel& model, const GolferState& state, std::
             return std::min(length * std::exp(log_sd), largest_sd_m);
         };
         pattern.mishit =
-            Mishit{1.0 / (1.0 + std::exp(-of(traits, Trait::logit_mishits))),
+            Mishit{share_of_log_odds(of(traits, Trait::logit_mishits)),
                    {{std::max(length * (1.0 + place.centre.x()), 0.0), length * place.centre.y()},
                     mishit_sd(place.log_sd.x()),
                     mishit_sd(place.log_sd.y()),

@@ -44,4 +44,14 @@ std::vector<double> mishit_chances(const ShotPattern& pattern, std::span<const S
     return chances;
 }
 
+std::vector<double> mishit_chances(std::span<const ShotPattern> draws, std::span<const ShotOffset> shots) {
+    std::vector<double> chances(shots.size(), 0.0);
+    for (const ShotPattern& draw : draws) {
+        const std::vector<double> of_draw = mishit_chances(draw, shots);
+        for (std::size_t i = 0; i < chances.size(); ++i)
+            chances[i] += of_draw[i] / static_cast<double>(draws.size());
+    }
+    return chances;
+}
+
 }  // namespace landwidth

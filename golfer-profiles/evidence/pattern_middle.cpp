@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "golfer-profiles/evidence/log_odds.hpp"
 #include "golfer-profiles/evidence/usual_ways.hpp"
 #include "golfer-profiles/order_statistics.hpp"
 
@@ -15,13 +16,8 @@ constexpr double most_correlation = 0.9999;
 constexpr double least_sd_m = 1e-3;
 constexpr double shortest_carry_m = Yards{1.0}.metres();
 
-double logit(double share) {
-    const double p = std::clamp(share, least_share, most_share);
-    return std::log(p / (1.0 - p));
-}
-
-double share_of(double log_odds) {
-    return 1.0 / (1.0 + std::exp(-log_odds));
+double bounded_log_odds(double share) {
+    return log_odds_of(std::clamp(share, least_share, most_share));
 }
 
 // Short mishits come down well before the usual shot does.
@@ -78,7 +74,8 @@ void move_mishits(const ShotPattern& from, const ShotPattern& to, bool same_kind
     }
     if (!from.mishit || !draw.mishit) return;
     Mishit& mishit = *draw.mishit;
-    mishit.share = share_of(logit(mishit.share) + logit(to.mishit->share) - logit(from.mishit->share));
+    mishit.share = share_of_log_odds(bounded_log_odds(mishit.share) + bounded_log_odds(to.mishit->share) -
+                                     bounded_log_odds(from.mishit->share));
     if (!same_kind) return;
     mishit.spread = moved(mishit.spread, from.mishit->spread, to.mishit->spread);
     mishit.spread.centre.carry_m = std::max(mishit.spread.centre.carry_m, 0.0);
@@ -103,7 +100,7 @@ ShotPattern middle_of(std::span<const ShotPattern> draws) {
         tails.push_back(draw.tail_dof);
         if (draw.ways) second_way += (*draw.ways)[1].share / count;
         if (!draw.mishit) continue;
-        log_odds += logit(draw.mishit->share) / count;
+        log_odds += bounded_log_odds(draw.mishit->share) / count;
         if (is_short(draw) == are_short) mishits.add(draw.mishit->spread, 1.0 / of_kind);
     }
     result.usual = usual.spread();
@@ -111,7 +108,7 @@ ShotPattern middle_of(std::span<const ShotPattern> draws) {
     std::ranges::nth_element(tails, tails.begin() + static_cast<std::ptrdiff_t>(tails.size() / 2));
     result.tail_dof = tails[tails.size() / 2];
     if (result.mishit) {
-        result.mishit = {share_of(log_odds), mishits.spread()};
+        result.mishit = {share_of_log_odds(log_odds), mishits.spread()};
         result.mishit->spread.correlation = 0.0;
     }
     return result;

@@ -7,6 +7,7 @@
 #include <numbers>
 #include <tuple>
 
+#include "golfer-profiles/evidence/log_odds.hpp"
 #include "golfer-profiles/evidence/shared_effects.hpp"
 #include "golfer-profiles/order_statistics.hpp"
 
@@ -65,13 +66,9 @@ double log_sum(double a, double b) {
     return std::isinf(larger) ? larger : larger + std::log1p(std::exp(std::min(a, b) - larger));
 }
 
-double share_of(double log_odds) {
-    return 1.0 / (1.0 + std::exp(-log_odds));
-}
-
 // The usual shots that a pattern stands for whose shots are not at hand.
 double known_usual(const ModelBuild& build) {
-    const double mishits = build.has_mishits ? share_of(of(build.known, Trait::logit_mishits)) : 0.0;
+    const double mishits = build.has_mishits ? share_of_log_odds(of(build.known, Trait::logit_mishits)) : 0.0;
     return build.known_shots * (1.0 - mishits);
 }
 
@@ -104,7 +101,7 @@ void ShotSums::place_lost_balls(const GolferState& state, CounterBits& bits) {
         if (!shot.lost) continue;
         const Traits& traits = state.builds[shot.build];
         const double share =
-            model_.builds[shot.build].has_mishits ? share_of(of(traits, Trait::logit_mishits)) : 0.0;
+            model_.builds[shot.build].has_mishits ? share_of_log_odds(of(traits, Trait::logit_mishits)) : 0.0;
         const Eigen::Matrix2d root = scale_of(traits).llt().matrixL();
         const double dof = model_.tails[state.tail].tail_dof;
         for (int tries = 0; tries < most_tries; ++tries) {
@@ -155,7 +152,7 @@ void ShotSums::label(const GolferState& state, CounterBits& bits) {
     for (std::size_t i = 0; i < model_.builds.size(); ++i) {
         const ModelBuild& build = model_.builds[i];
         if (build.has_mishits)
-            mishits_[i] += build.known_shots * share_of(of(build.known, Trait::logit_mishits));
+            mishits_[i] += build.known_shots * share_of_log_odds(of(build.known, Trait::logit_mishits));
     }
 }
 

@@ -121,11 +121,7 @@ std::string ClubChoice::build_of(const Club& club) {
 std::optional<std::size_t> ClubChoice::typical(std::string_view name) {
     const std::optional<ClubKind> kind = kind_by_name(name);
     if (!kind || *kind == ClubKind::putter) return std::nullopt;
-    GolferRequest like{.name = golfer_.name, .handicap_index = golfer_.handicap_index, .hand = golfer_.hand};
-    for (const Club& club : golfer_.clubs)
-        if (club.kind == ClubKind::driver && is_playable(club))
-            like.drive_total_yd = to_yards(club.pattern->usual.centre.carry_m + club.pattern->run_m);
-    Club club = typical_club(like, *kind, name);
+    Club club = typical_club(request_like(golfer_), *kind, name);
     warnings_.push_back(fmt::format(
         "no shots with a {} are recorded: it is weighed with the pattern typical of the golfer's level",
         club.name));

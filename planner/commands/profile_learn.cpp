@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <ostream>
 #include <string_view>
 #include <utility>
@@ -13,7 +14,7 @@
 #include "golfer-profiles/profile_file.hpp"
 #include "golfer-profiles/shot_log.hpp"
 #include "planner/engine/assumptions.hpp"
-#include "planner/reports/learn_text.hpp"
+#include "planner/reports/output_file.hpp"
 
 namespace landwidth {
 
@@ -39,6 +40,17 @@ KindOfClub kind_in(const std::string& text) {
                         "driving-iron, iron, wedge and putter",
                         in_quotes(text)));
     return {club, *kind};
+}
+
+// How a report is written, by the end of its name.
+std::string (*report_form(const std::filesystem::path& file))(const LearnView&) {
+    const std::string end = file.extension().string();
+    if (end == ".html" || end == ".htm") return learn_html;
+    if (end == ".json") return learn_json;
+    if (end == ".txt") return learn_text;
+    throw UsageError(
+        fmt::format("--report {}: the form goes by the end of the name: .html, .json or .txt is expected",
+                    file.string()));
 }
 
 }  // namespace
@@ -75,6 +87,11 @@ void ProfileLearnCommand::setup(CLI::App& app) {
         ->type_name("UNIT")
         ->check(CLI::IsMember({"yards", "metres"}).description(""))
         ->capture_default_str();
+    app.add_option("--report", reports_,
+                   "also write what the shots say and what is made of them: a page for a name that ends in "
+                   ".html, else .json or .txt; repeatable")
+        ->type_name("FILE")
+        ->allow_extra_args(false);
     output_.setup_file(app);
     app.footer(
         "A log has the columns club, carry_yd (or total_yd) and side_yd, right positive or as 12R, and may "
@@ -92,13 +109,11 @@ void ProfileLearnCommand::setup(CLI::App& app) {
         "A log from the course has club, start_lon, start_lat, finish_lon,\n"
         "finish_lat, target_lon and target_lat: the shots that were full swings from good lies.\n"
         "Example: landwidth profile learn session.csv --handicap 10 --column carry_yd=\"Carry\" -o me.json\n"
+        "Example: landwidth profile learn session.csv --handicap 10 -o me.json --report me.html\n"
         "Example: landwidth profile learn round.csv --onto me.json -o me-too.json");
 }
 
-LearnRequest ProfileLearnCommand::request(std::ostream& err) const {
-    Assumptions assumptions = default_assumptions();
-    for (const std::string& text : assumed_)
-        override_assumption(assumptions, text);
+LearnRequest ProfileLearnCommand::request(const Assumptions& assumptions, std::ostream& err) const {
     LearnRequest request{.typical = {},
                          .handicap_known = golfer_.has_handicap() || !onto_.empty(),
                          .onto = {},
@@ -134,28 +149,56 @@ std::vector<ColumnName> ProfileLearnCommand::columns() const {
     return column_file_.empty() ? typed : combined(std::move(typed), read_column_file(column_file_));
 }
 
+void ProfileLearnCommand::check_reports() const {
+    std::vector<std::filesystem::path> files = reports_;
+    if (output_.to_file()) files.push_back(output_.file());
+    for (const std::filesystem::path& file : reports_) {
+        report_form(file);
+        if (std::ranges::count(files, file.lexically_normal(), &std::filesystem::path::lexically_normal) > 1)
+            throw UsageError(fmt::format("--report {}: another result goes to that file", file.string()));
+        check_writable(file, output_.force());
+    }
+}
+
+void ProfileLearnCommand::write_reports(const LearnView& view, std::ostream& err) const {
+    for (const std::filesystem::path& file : reports_) {
+        write_file(file, report_form(file)(view), output_.force());
+        err << fmt::format("wrote {}\n", file.string());
+    }
+}
+
 int ProfileLearnCommand::run(std::ostream& out, std::ostream& err) {
     output_.check();
+    check_reports();
     const std::vector<ColumnName> mapping = columns();
-    const LearnRequest learn = request(err);
+    Assumptions assumptions = default_assumptions();
+    for (const std::string& text : assumed_)
+        override_assumption(assumptions, text);
+    const LearnRequest learn = request(assumptions, err);
+    std::vector<std::string> warnings;
+    const auto warn = [&](const std::string& warning) {
+        err << "landwidth: warning: " << warning << '\n';
+        warnings.push_back(warning);
+    };
     std::vector<NamedLog> logs;
     for (const std::string& file : logs_) {
         logs.push_back({file, read_shot_log(file, mapping)});
         for (const std::string& warning : logs.back().log.warnings)
-            err << fmt::format("landwidth: warning: {}: {}\n", file, warning);
+            warn(fmt::format("{}: {}", file, warning));
     }
     for (const std::string& warning : session_.complete(logs))
-        err << "landwidth: warning: " << warning << '\n';
+        warn(warning);
     const LearntGolfer learnt = learnt_golfer(logs, learn);
     for (const std::string& warning : learnt.warnings)
-        err << "landwidth: warning: " << warning << '\n';
+        warn(warning);
     output_.write(profile_text(learnt.golfer), out);
     const DisplayUnits units = units_ == "metres" ? DisplayUnits::metres : DisplayUnits::yards;
-    const std::string summary = learn_text({learnt, logs, units});
-    (output_.to_file() ? out : err) << summary;
+    const LearnView summary{learnt, logs, units, assumptions, {}, false};
+    (output_.to_file() ? out : err) << learn_text(summary);
     if (output_.to_file())
         err << fmt::format("wrote {}: {} clubs, {} of them learnt\n", output_.file().string(),
                            learnt.golfer.clubs.size(), learnt.clubs.size());
+    write_reports({learnt, logs, units, assumptions, std::move(warnings)}, err);
     return 0;
 }
 

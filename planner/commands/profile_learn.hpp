@@ -10,6 +10,7 @@
 #include "planner/commands/golfer_options.hpp"
 #include "planner/commands/output_options.hpp"
 #include "planner/commands/session_options.hpp"
+#include "planner/reports/learn_reports.hpp"
 
 namespace landwidth {
 
@@ -19,8 +20,10 @@ class ProfileLearnCommand : public Command {
     int run(std::ostream& out, std::ostream& err) override;
 
   private:
-    LearnRequest request(std::ostream& err) const;
+    LearnRequest request(const Assumptions& assumptions, std::ostream& err) const;
     std::vector<ColumnName> columns() const;
+    void check_reports() const;
+    void write_reports(const LearnView& view, std::ostream& err) const;
 
     std::vector<std::string> logs_;
     std::vector<std::string> columns_;  // carry_yd=Carry
@@ -33,6 +36,7 @@ class ProfileLearnCommand : public Command {
     GolferOptions golfer_;
     std::string units_ = "yards";
     OutputOptions output_;
+    std::vector<std::filesystem::path> reports_;  // learn.html
 };
 
 }  // namespace landwidth

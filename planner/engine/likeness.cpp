@@ -1,27 +1,15 @@
 #include "planner/engine/likeness.hpp"
 
 #include <algorithm>
-#include <cstddef>
+
+#include "golfer-profiles/order_statistics.hpp"
 
 namespace landwidth {
-
-namespace {
-
-// Between the two nearest of the sorted values.
-double quantile_of(const std::vector<double>& sorted, double share) {
-    const double place = share * static_cast<double>(sorted.size() - 1);
-    const auto below = static_cast<std::size_t>(place);
-    const std::size_t above = std::min(below + 1, sorted.size() - 1);
-    return sorted[below] + (place - static_cast<double>(below)) * (sorted[above] - sorted[below]);
-}
-
-}  // namespace
 
 Interval middle_of(std::vector<double> draws) {
     if (draws.empty()) return {0.0, 0.0};
     std::ranges::sort(draws);
-    return {quantile_of(draws, 0.5 * (1.0 - interval_share)),
-            quantile_of(draws, 0.5 * (1.0 + interval_share))};
+    return {quantile(draws, 0.5 * (1.0 - interval_share)), quantile(draws, 0.5 * (1.0 + interval_share))};
 }
 
 bool is_alike(const Interval& difference, double equal_within) {

@@ -73,6 +73,10 @@ std::string document_text(const Document& document) {
     return text;
 }
 
+std::string block_html(const DocumentBlock& block) {
+    return std::visit(AsHtml{}, block);
+}
+
 std::string document_html(const Document& document, std::string_view more_style, std::string_view appendix) {
     std::string html = page_head(document.title, more_style) + "<body>\n";
     html += fmt::format("<header>\n<h1>{}</h1>\n", sentence(document.title));
@@ -83,7 +87,7 @@ std::string document_html(const Document& document, std::string_view more_style,
         html += "<section class=\"part\">\n";
         if (!part.heading.empty()) html += fmt::format("<h2>{}</h2>\n", sentence(part.heading));
         for (const DocumentBlock& block : part.blocks)
-            html += std::visit(AsHtml{}, block);
+            html += block_html(block);
         html += "</section>\n";
     }
     html += appendix;

@@ -51,6 +51,9 @@ struct Document {
 // No line wider than report_width.
 std::string document_text(const Document& document);
 
+// A block for a page that is not made of a document as a whole.
+std::string block_html(const DocumentBlock& block);
+
 // A page of its own. `more_style` is CSS beside the page's; `appendix` is HTML at the end of it (tables of
 // assumptions, which the text leaves to JSON).
 std::string document_html(const Document& document, std::string_view more_style = "",

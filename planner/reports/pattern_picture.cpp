@@ -58,8 +58,8 @@ struct Frame {
 
 class Picture {
   public:
-    Picture(const std::vector<PicturedPattern>& patterns, DisplayUnits units)
-        : patterns_(patterns), units_(units) {
+    Picture(const std::vector<PicturedPattern>& patterns, DisplayUnits units, bool explained)
+        : patterns_(patterns), units_(units), explained_(explained) {
         if (patterns.empty() || patterns.size() > most_pictured)
             throw std::logic_error("a picture of no pattern, or of too many");
         set_frame();
@@ -264,20 +264,26 @@ class Picture {
     }
 
     std::string caption() const {
-        std::string html = fmt::format(
-            "<figcaption>\n<p class=\"note\">Where the ball lands, seen from above and played up the page, "
-            "in "
-            "{}. The inner line holds half of the usual shots, the outer nine of ten; wide: the outer line "
-            "from side to side. ",
-            units_ == DisplayUnits::yards ? "yards" : "metres");
-        html += any_shots() ? "A mark is a recorded shot; a crossed mark was taken for a mishit.</p>\n"
-                            : "No recorded shots: the patterns are typical ones.</p>\n";
+        std::string html = "<figcaption>\n";
+        if (explained_) html += explanation();
         if (any_shots()) html += shot_counts();
         if (beyond_ > 0)
             html += fmt::format("<p class=\"note\">{} so far from all patterns that {} not drawn.</p>\n",
                                 beyond_ == 1 ? "1 shot landed" : fmt::format("{} shots landed", beyond_),
                                 beyond_ == 1 ? "it is" : "they are");
         return html + "</figcaption>\n";
+    }
+    std::string explanation() const {
+        const auto is_learnt = [](const PicturedPattern& p) { return p.club->pattern->shots > 0; };
+        return fmt::format(
+            "<p class=\"note\">Where the ball lands, seen from above and played up the page, in "
+            "{}. The inner line holds half of the usual shots, the outer nine of ten; wide: the outer line "
+            "from side to side. {}</p>\n",
+            units_ == DisplayUnits::yards ? "yards" : "metres",
+            any_shots() ? "A mark is a recorded shot; a crossed mark was taken for a mishit."
+            : std::ranges::any_of(patterns_, is_learnt)
+                ? "The recorded shots behind the patterns are not at hand."
+                : "No recorded shots: the patterns are typical ones.");
     }
     bool any_supposed() const { return std::ranges::any_of(patterns_, &PicturedPattern::supposed); }
     bool any_shots() const {
@@ -303,6 +309,7 @@ class Picture {
     }
     const std::vector<PicturedPattern>& patterns_;
     DisplayUnits units_;
+    bool explained_;
     Frame frame_;
     double px_per_unit_ = 1.0;
     int beyond_ = 0;
@@ -310,8 +317,9 @@ class Picture {
 
 }  // namespace
 
-std::string pattern_picture(const std::vector<PicturedPattern>& patterns, DisplayUnits units) {
-    return Picture(patterns, units).html();
+std::string pattern_picture(const std::vector<PicturedPattern>& patterns, DisplayUnits units,
+                            bool explained) {
+    return Picture(patterns, units, explained).html();
 }
 
 }  // namespace landwidth

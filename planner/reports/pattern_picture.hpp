@@ -22,8 +22,10 @@ struct PicturedPattern {
 };
 
 // A <figure>: the drawing, then what its signs mean and how many shots stand behind each pattern. A shot far
-// outside of all patterns is not drawn but counted. Its CSS is pattern_picture_style(). Throws
-// std::logic_error for no pattern or more than most_pictured.
-std::string pattern_picture(const std::vector<PicturedPattern>& patterns, DisplayUnits units);
+// outside of all patterns is not drawn but counted. Of several pictures on a page the first may explain the
+// signs for all. Its CSS is pattern_picture_style(). Throws std::logic_error for no pattern or more than
+// most_pictured.
+std::string pattern_picture(const std::vector<PicturedPattern>& patterns, DisplayUnits units,
+                            bool explained = true);
 
 }  // namespace landwidth

@@ -5,6 +5,7 @@
 #include "planner/reports/build_words.hpp"
 #include "planner/reports/day_words.hpp"
 #include "planner/reports/display_length.hpp"
+#include "planner/reports/evidence_figures.hpp"
 #include "planner/reports/gain_bar.hpp"
 #include "planner/reports/html_table.hpp"
 #include "planner/reports/html_text.hpp"
@@ -36,6 +37,9 @@ constexpr std::string_view weigh_style = R"css(
 .fold + label { font-weight: 600; cursor: pointer; }
 @media screen { .fold:not(:checked) ~ .folded { display: none; } }
 .assumptions { font-size: .85rem; }
+.evidence { font-size: .85rem; }
+.evidence td, .evidence th[scope=row] { white-space: nowrap; }
+.evidence tr:nth-child(odd) td, .evidence tr:nth-child(odd) th[scope=row] { border-bottom: 0; padding-bottom: 0; }
 @media (max-width: 44rem) {
   .changes, .holes { font-size: .85rem; min-width: 40rem; }
   .pattern-list { font-size: .8rem; }
@@ -45,7 +49,7 @@ constexpr std::string_view weigh_style = R"css(
   .assumptions { font-size: 6.6pt; line-height: 1.15; }
   .assumptions th, .assumptions td { padding: .08rem .3rem; }
   .appendix { break-before: page; }
-  .changes, .holes, .pattern-list { font-size: 8.4pt; }
+  .changes, .holes, .pattern-list, .evidence { font-size: 8.4pt; }
   .holes td:last-child { min-width: 0; }
   .change > .opening, .todo, .pattern-list { break-inside: avoid; }
   .change > .opening { break-after: avoid; }
@@ -119,6 +123,11 @@ std::string side_by_side(const WeighView& view) {
         table.html(), sentence(round_words(view)));
 }
 
+std::vector<double> mishit_chance(const WeighView& view, std::size_t club) {
+    const auto known = view.weighing.evidence.find(club);
+    return known == view.weighing.evidence.end() ? std::vector<double>{} : known->second.mishit_chance;
+}
+
 // The clubs that come in, a few at a time, each time over the same others: two of each where there are many
 // of both.
 std::string pictures(const WeighView& view) {
@@ -126,7 +135,8 @@ std::string pictures(const WeighView& view) {
     std::vector<PicturedPattern> others;
     for (const ComparedClub& club : view.weighing.compared)
         (club.comes_in ? coming : others)
-            .push_back({&view.golfer.clubs.at(club.club), club.mishit_chance, is_supposed(view, club.club)});
+            .push_back({&view.golfer.clubs.at(club.club), mishit_chance(view, club.club),
+                        is_supposed(view, club.club)});
     const std::size_t new_in_one = most_pictured - std::min(others.size(), most_pictured / 2);
     std::string html;
     std::size_t shown = 0;
@@ -141,6 +151,17 @@ std::string pictures(const WeighView& view) {
     return html;
 }
 
+// Of the clubs with recorded shots at hand; nothing where there are none.
+std::string recorded_shots(const WeighView& view) {
+    if (view.weighing.evidence.empty()) return {};
+    std::vector<ClubRow> clubs;
+    for (const auto& [club, evidence] : view.weighing.evidence)
+        clubs.push_back({view.golfer.clubs.at(club).name, evidence});
+    return "<h3>The recorded shots and what is made of them</h3>\n" +
+           block_html(raw_beside_model(clubs, view.units)) +
+           fmt::format("<p class=\"note\">{}</p>\n", sentence(raw_beside_model_words()));
+}
+
 std::string patterns(const WeighView& view) {
     std::vector<const Club*> clubs;
     std::vector<const Club*> supposed;
@@ -150,7 +171,7 @@ std::string patterns(const WeighView& view) {
     }
     if (clubs.empty()) return {};
     return "<section class=\"part\">\n<h2>The shot patterns</h2>\n" + pictures(view) +
-           pattern_table(clubs, view.units, supposed) + "</section>\n";
+           pattern_table(clubs, view.units, supposed) + recorded_shots(view) + "</section>\n";
 }
 
 class ChangeSection {

@@ -2,6 +2,7 @@
 #include "planner/reports/day_words.hpp"
 #include "planner/reports/json_assumptions.hpp"
 #include "planner/reports/json_day.hpp"
+#include "planner/reports/json_evidence.hpp"
 #include "planner/reports/json_pieces.hpp"
 #include "planner/reports/rounded.hpp"
 #include "planner/reports/weigh_reports.hpp"
@@ -33,6 +34,9 @@ class WeighJson {
         Json changes = Json::array();
         for (const WeighedChange& change : view_.weighing.changes)
             changes.push_back(json_change(change));
+        Json shots = Json::object();
+        for (const auto& [club, evidence] : view_.weighing.evidence)
+            shots[name(club)] = json_evidence(evidence, DisplayUnits::yards);
         Json supposed = Json::object();
         for (const SupposedClub& club : view_.weighing.supposed)
             supposed[name(club.club)] = json_supposed(club);
@@ -45,6 +49,7 @@ class WeighJson {
                 {"has_heights", view_.weighing.has_heights},
                 {"expected_strokes", rounded(view_.weighing.strokes, stroke_decimals)},
                 {"changes", std::move(changes)},
+                {"shots", std::move(shots)},
                 {"assumptions", json_assumptions(list_assumptions(view_.weighing.assumptions))},
                 {"warnings", view_.weighing.warnings},
                 {"cautions",

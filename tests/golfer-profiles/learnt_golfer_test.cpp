@@ -5,6 +5,8 @@
 #include <string>
 
 #include "geometry/units.hpp"
+#include "golfer-profiles/evidence/bag_draws.hpp"
+#include "golfer-profiles/evidence/mishit_chance.hpp"
 #include "golfer-profiles/profile_file.hpp"
 #include "golfer-profiles/typical_club.hpp"
 #include "tests/catch.hpp"
@@ -71,12 +73,27 @@ TEST_CASE("one shot moves the typical club a little; fifteen overrule the level"
 TEST_CASE("what the shots say by themselves stands beside what is made of them", "[learn]") {
     const LearntGolfer learnt = learnt_from_text(header + shots_about("driver", 250, 21));
     const LearntClub& driver = learnt.clubs.front();
-    REQUIRE(driver.raw.shots == 21);
-    REQUIRE_THAT(to_yards(driver.raw.carry.mean), WithinAbs(247, 1e-9));
-    REQUIRE_THAT(to_yards(driver.raw.carry.median), WithinAbs(247, 1e-9));
-    REQUIRE(driver.open.carry.low < driver.club.pattern->usual.centre.carry_m);
-    REQUIRE(driver.open.carry.high > driver.club.pattern->usual.centre.carry_m);
-    REQUIRE(driver.open.carry.middle == driver.club.pattern->usual.centre.carry_m);
+    REQUIRE(driver.evidence.raw.shots == 21);
+    REQUIRE_THAT(to_yards(driver.evidence.raw.carry.mean), WithinAbs(247, 1e-9));
+    REQUIRE_THAT(to_yards(driver.evidence.raw.carry.median), WithinAbs(247, 1e-9));
+    REQUIRE(driver.evidence.open.carry.low < driver.club.pattern->usual.centre.carry_m);
+    REQUIRE(driver.evidence.open.carry.high > driver.club.pattern->usual.centre.carry_m);
+    REQUIRE(driver.evidence.open.carry.middle == driver.club.pattern->usual.centre.carry_m);
+}
+
+TEST_CASE("whoever decides by the profile takes the same shots for mishits as learning did", "[learn]") {
+    const LearntGolfer learnt =
+        learnt_from_text(header + shots_about("driver", 250, 12) + "driver,171,60\ndriver,203,-41\n");
+    const Golfer read = parse_profile(profile_text(learnt.golfer), "a.json").golfer;
+    const auto number = static_cast<std::size_t>(read.club("driver") - read.clubs.data());
+    const Club& driver = read.clubs[number];
+    const std::vector<double> then = mishit_chances(
+        drawn_bags(read, request().weight, draws_of_middle)[number], driver.learnt_from->shots);
+    const std::vector<double>& told = learnt.clubs.front().evidence.mishit_chance;
+    REQUIRE(told.size() == then.size());
+    for (std::size_t i = 0; i < told.size(); ++i)
+        REQUIRE_THAT(then[i], WithinAbs(told[i], 1e-4));
+    REQUIRE(told[12] > taken_for_mishit);
 }
 
 TEST_CASE("without a handicap the length tells the level, and the golfer is known for less", "[learn]") {
@@ -88,7 +105,7 @@ TEST_CASE("without a handicap the length tells the level, and the golfer is know
                         [](const std::string& w) { return contains(w, "no handicap is known"); }));
     const LearntGolfer known = learnt_from_text(header + shots_about("7-iron", 150, 9));
     const auto width = [](const LearntGolfer& l) {
-        return l.clubs.front().open.side_sd.high / l.clubs.front().open.side_sd.low;
+        return l.clubs.front().evidence.open.side_sd.high / l.clubs.front().evidence.open.side_sd.low;
     };
     REQUIRE(width(learnt) > width(known));
 }
@@ -106,7 +123,7 @@ TEST_CASE("a club whose only shots were lost is learnt all the same", "[learn]")
     const LearntGolfer learnt =
         learnt_from_text("club,carry_yd,side_yd,note\ndriver,,,lost\n7i,150,2,\n7i,148,0,\n");
     REQUIRE(learnt.golfer.club("driver")->learnt_from->lost == 1);
-    REQUIRE(learnt.clubs.front().raw.shots == 0);
+    REQUIRE(learnt.clubs.front().evidence.raw.shots == 0);
 }
 
 TEST_CASE("builds and clubs beyond 14 are on trial", "[learn]") {
@@ -143,7 +160,7 @@ TEST_CASE("shots added to a profile in two goes give what they give in one", "[l
     REQUIRE(club.learnt_from->shots.size() == 17);
     REQUIRE(twice.clubs.front().source == PriorSource::own);
     REQUIRE(twice.clubs.front().earlier_shots == 9);
-    REQUIRE(twice.clubs.front().mishit_chance.size() == 8);
+    REQUIRE(logged_mishit_chance(twice.clubs.front()).size() == 8);
     const LearntGolfer in_one = learnt_from_text(header + first + second);
     REQUIRE(club.pattern->usual == in_one.golfer.club("driver")->pattern->usual);
     REQUIRE(club.pattern->mishit == in_one.golfer.club("driver")->pattern->mishit);

@@ -21,6 +21,15 @@ Club driver_on_trial() {
     return club;
 }
 
+// Of four shots the last was a mishit.
+ClubEvidence driver_evidence() {
+    const std::vector<ShotOffset> shots = driver_on_trial().learnt_from->shots;
+    return {.raw = raw_figures(shots),
+            .raw_usual = raw_figures(std::span(shots).first(3)),
+            .open = {{200, 190, 209}, {-2, -9, 5}, {12, 8, 17}, {15, 11, 22}, {0.12, 0.04, 0.27}},
+            .mishit_chance = {0.01, 0.02, 0.01, 0.97}};
+}
+
 BagOnHole bag(std::size_t club, double strokes, std::array<double, lie_count> lies, double leave_m) {
     return {.club = club, .aim = 0.0, .strokes = strokes, .lies = lies, .leave_mean_m = leave_m, .drawn = {}};
 }
@@ -70,10 +79,8 @@ WeighFixture two_changes() {
     made.weighing = {.course_strokes = {8.03},
                      .strokes = 8.03,
                      .changes = {shorter_for_driver(), without_iron()},
-                     .compared = {{shorter_driver, true, {0.01, 0.02, 0.01, 0.97}},
-                                  {wood, false, {}},
-                                  {driver, false, {}},
-                                  {iron5, false, {}}},
+                     .compared = {{shorter_driver, true}, {wood, false}, {driver, false}, {iron5, false}},
+                     .evidence = {{shorter_driver, driver_evidence()}},
                      .assumptions = default_assumptions(),
                      .warnings = {"few shots of the driver, 44 in are recorded"}};
     return made;
@@ -94,7 +101,7 @@ WeighFixture builds_compared() {
                      {{shorter_driver}, {driver}}};
     change.baseline_strokes = 8.01;
     change.baseline_without_shots = {driver, wood};
-    made.weighing.compared = {{number, true, {}}, {shorter_driver, false, {}}};
+    made.weighing.compared = {{number, true}, {shorter_driver, false}};
     made.weighing.changes.pop_back();
     return made;
 }

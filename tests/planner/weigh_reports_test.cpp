@@ -121,12 +121,11 @@ TEST_CASE("several courses stand beside their holes", "[weigh]") {
 
 TEST_CASE("many new clubs are drawn a few at a time", "[weigh]") {
     fixture::WeighFixture made = fixture::two_changes();
-    made.weighing.compared = {{6, true, {}}, {1, true, {}}, {2, true, {}},
-                              {3, true, {}}, {4, true, {}}, {0, false, {}}};
+    made.weighing.compared = {{6, true}, {1, true}, {2, true}, {3, true}, {4, true}, {0, false}};
     const std::string html = weigh_html(made.view());
     check_self_contained(html);
     CHECK(pictures(html) == 2);
-    made.weighing.compared = {{1, false, {}}, {0, false, {}}};
+    made.weighing.compared = {{1, false}, {0, false}};
     CHECK(pictures(weigh_html(made.view())) == 1);
     made.weighing.compared = {};
     CHECK(pictures(weigh_html(made.view())) == 0);
@@ -189,6 +188,27 @@ TEST_CASE("the JSON of a comparison is a contract", "[weigh]") {
     CHECK(json["changes"][1]["more_shots"].is_null());
     CHECK(json["changes"][1]["standing"] == "no difference");
     CHECK(json["changes"][1]["verdict"] == "alike");
+}
+
+TEST_CASE("recorded shots stand beside what is made of them", "[weigh]") {
+    fixture::WeighFixture made = fixture::two_changes();
+    const std::string html = weigh_html(made.view(DisplayUnits::metres));
+    check_self_contained(html);
+    CHECK(holds(html, "The recorded shots and what is made of them"));
+    // By hand: carries 205, 193, 201, 120.
+    for (const char* cell : {">recorded<", ">180<", ">197<", ">200 (190 to 209)<", ">12.0 (8.0 to 17.0)<",
+                             ">2L (9L to 5R)<", ">15.0 (11.0 to 22.0)<"}) {
+        INFO(cell);
+        CHECK(holds(html, cell));
+    }
+    const auto shots = nlohmann::json::parse(weigh_json(made.view()))["shots"]["driver, 44 in"];
+    CHECK(shots["recorded"]["shots"] == 4);
+    CHECK(shots["recorded"]["carry_mean_yd"].get<double>() == Approx(179.75 / 0.9144).margin(0.06));
+    CHECK(shots["recorded_without_mishits"]["shots"] == 3);
+    CHECK(shots["model"]["mishit_share_90"] == nlohmann::json{0.04, 0.27});
+    made.weighing.evidence.clear();
+    CHECK_FALSE(holds(weigh_html(made.view()), "what is made of them"));
+    CHECK(nlohmann::json::parse(weigh_json(made.view()))["shots"].empty());
 }
 
 TEST_CASE("builds compared say from which bag, what is supposed, and what nobody hit", "[weigh]") {

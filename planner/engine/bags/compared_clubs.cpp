@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <functional>
 
-#include "golfer-profiles/evidence/mishit_chance.hpp"
 #include "planner/engine/bags/weighing.hpp"
 
 namespace landwidth {
@@ -32,8 +31,7 @@ class Comparison {
         const Club& club = golfer_.clubs.at(number);
         if (!club.pattern || std::ranges::find(clubs_, number, &ComparedClub::club) != clubs_.end())
             return false;
-        ComparedClub& added = clubs_.emplace_back(ComparedClub{number, comes_in, {}});
-        if (club.learnt_from) added.mishit_chance = mishit_chances(*club.pattern, club.learnt_from->shots);
+        clubs_.push_back({number, comes_in});
         return true;
     }
 

@@ -11,9 +11,8 @@ namespace landwidth {
 struct WeighedChange;
 
 struct ComparedClub {
-    std::size_t club;                   // number in the profile
-    bool comes_in;                      // with one of the changes
-    std::vector<double> mishit_chance;  // of each of the club's recorded shots at hand
+    std::size_t club;  // number in the profile
+    bool comes_in;     // with one of the changes
 };
 
 // Each club once: first those that come in, as the changes name them; then those that a change takes off the

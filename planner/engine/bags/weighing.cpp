@@ -86,6 +86,7 @@ class Scales {
         for (std::size_t i = 0; i < request_.changes.size(); ++i)
             result.changes.push_back(weighed(request_.changes[i], missed[i]));
         result.compared = compared_clubs(golfer_, result.changes);
+        result.evidence = shot_evidence(golfer_, result.compared, draws_);
         return result;
     }
 

@@ -18,6 +18,7 @@
 #include "planner/engine/bags/compared_clubs.hpp"
 #include "planner/engine/bags/gain_sums.hpp"
 #include "planner/engine/bags/more_shots.hpp"
+#include "planner/engine/bags/shot_evidence.hpp"
 #include "planner/engine/bags/straight_holes.hpp"
 #include "planner/engine/bags/supposition.hpp"
 #include "planner/engine/day/conditions.hpp"
@@ -72,6 +73,7 @@ struct Weighing {
     double strokes;                      // their mean
     std::vector<WeighedChange> changes;  // as asked for
     std::vector<ComparedClub> compared;  // of all changes together, see compared_clubs
+    ShotEvidence evidence = {};          // of those and their builds, see shot_evidence
     std::vector<SupposedClub> supposed = {};
     std::optional<StraightHoles> straight = {};  // in place of a course
     Conditions conditions = {};

@@ -65,15 +65,3 @@ TEST_CASE("a club left out is compared with those that come to its tees", "[weig
     CHECK(numbers(compared_clubs(golfer(), {change({}, {3}, {{0, 0}})})) == Numbers{3});
     CHECK(compared_clubs(golfer(), {change({}, {6}, {})}).empty());  // a putter has no pattern
 }
-
-TEST_CASE("a compared club tells which of its shots may have been mishits", "[weigh]") {
-    Golfer made = golfer();
-    made.clubs[4].pattern->mishit = Mishit{0.1, {{120.0, 0.0}, 20.0, 25.0, 0.0}};
-    made.clubs[4].learnt_from = LearntFrom{*made.clubs[4].pattern, {{181.0, 2.0}, {95.0, 4.0}}};
-    const std::vector<ComparedClub> clubs = compared_clubs(made, {change({4}, {0}, {{0, 4}})});
-    REQUIRE(numbers(clubs) == Numbers{4, 0});
-    REQUIRE(clubs[0].mishit_chance.size() == 2);
-    CHECK(clubs[0].mishit_chance[0] < 0.05);
-    CHECK(clubs[0].mishit_chance[1] > 0.95);
-    CHECK(clubs[1].mishit_chance.empty());
-}
