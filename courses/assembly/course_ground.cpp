@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <limits>
 
+#include "courses/text.hpp"
+
 namespace landwidth {
 
 namespace {
@@ -27,6 +29,16 @@ std::optional<CourseGround::Near> nearest(const std::vector<Ground>& grounds, Po
     return best;
 }
 
+bool is_for_practice(const MapFeature& green) {
+    if (!green.tag("practice").empty() && folded(green.tag("practice")) != "no") return true;
+    for (const char* key : {"name", "description", "green"}) {
+        const std::string words = folded(green.tag(key));
+        for (const char* word : {"practice", "putting", "chipping", "pitching"})
+            if (words.find(word) != std::string::npos) return true;
+    }
+    return false;
+}
+
 }  // namespace
 
 Region ground_of(const FeaturePart& part, const PlaneDrawing& drawing, double around_m) {
@@ -49,7 +61,7 @@ CourseGround::CourseGround(const std::vector<const IndexedFeature*>& features, L
     const Region range = Region::united(ranges);
     for (const IndexedFeature* indexed : features) {
         const MapFeature& feature = *indexed->feature;
-        if (indexed->role == Role::green) add_greens(feature, drawing);
+        if (indexed->role == Role::green) add_greens(feature, drawing, range);
         if (indexed->role == Role::tee) add_tees(feature, drawing, range);
         const auto* point = std::get_if<LonLat>(&feature.shape);
         if (point != nullptr && (indexed->role == Role::pin || indexed->role == Role::hole))
@@ -57,12 +69,14 @@ CourseGround::CourseGround(const std::vector<const IndexedFeature*>& features, L
     }
 }
 
-void CourseGround::add_greens(const MapFeature& feature, const PlaneDrawing& drawing) {
+void CourseGround::add_greens(const MapFeature& feature, const PlaneDrawing& drawing, const Region& ranges) {
     if (!std::holds_alternative<std::vector<LonLatPolygon>>(feature.shape)) return;
     for (std::size_t part = 0; part < part_count(feature.shape); ++part) {
         const FeaturePart green(feature, part);
         Region region = ground_of(green, drawing, 0.0);
-        if (!region.empty()) greens_.push_back({green, std::move(region)});
+        if (region.empty()) continue;
+        const bool practice = is_for_practice(feature) || ranges.contains(middle_of(region));
+        greens_.push_back({green, std::move(region), practice});
     }
 }
 

@@ -30,6 +30,7 @@ Region ground_of(const FeaturePart& part, const PlaneDrawing& drawing, double ar
 struct GreenGround {
     FeaturePart part;
     Region region;
+    bool practice;  // tagged or named as a practice green, or on a driving range: of no hole
 };
 
 struct TeeGround {
@@ -62,11 +63,12 @@ class CourseGround {
         double distance_m;  // 0 inside
     };
     // Of several that contain the point the smallest, else the nearest; absent on a course without any.
+    // Practice greens count like others here.
     std::optional<Near> nearest_green(Point place) const;
     std::optional<Near> nearest_tee(Point place) const;
 
   private:
-    void add_greens(const MapFeature& feature, const PlaneDrawing& drawing);
+    void add_greens(const MapFeature& feature, const PlaneDrawing& drawing, const Region& ranges);
     void add_tees(const MapFeature& feature, const PlaneDrawing& drawing, const Region& ranges);
 
     PlaneFrame frame_;

@@ -91,13 +91,16 @@ std::optional<Hole> assemble_hole(HoleDraft& draft, const CourseContext& course)
 
     HoleGround ground =
         ground_of_hole(near, *green.feature, green.part, drawing, extent, assumptions, course.notes);
-    OutOfBounds bounds = out_of_bounds_on({course.boundaries, ground.out_of_bounds_marks}, drawing, line,
-                                          extent, assumptions.out_of_bounds_depth_m, draft);
+    OutOfBounds bounds =
+        out_of_bounds_on({course.boundaries, ground.out_of_bounds_marks, ground.drawn}, drawing, line, extent,
+                         assumptions.out_of_bounds_depth_m, draft, course.notes);
+    SettledGround lies_drawn = settled(ground.drawn, line, frame, course.notes);
     for (Region& out : bounds.out)
-        ground.layers.push_back({Lie::out_of_bounds, std::move(out)});
+        lies_drawn.layers.push_back({Lie::out_of_bounds, std::move(out)});
+    std::ranges::move(lies_drawn.overhang, std::back_inserter(ground.tall));
     add_other_holes(draft, course, drawing, extent, degrees, ground.surroundings);
 
-    LiePartition lies(extent, ground.layers, bounds.in_bounds);
+    LiePartition lies(extent, lies_drawn.layers, bounds.in_bounds);
     CanopyRaster canopy(lies, ground.tall, assumptions.tree_height_m, canopy_cell_m);
     return Hole{.ref = draft.ref,
                 .name = draft.feature->tag("name"),

@@ -2,9 +2,9 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 #include <tuple>
 
+#include "courses/assembly/hole_ends.hpp"
 #include "courses/assembly/hole_refs.hpp"
 #include "courses/text.hpp"
 
@@ -111,39 +111,47 @@ void read_line(HoleDraft& draft, double snap_m) {
     }
 }
 
-double distance_or_far(const std::optional<CourseGround::Near>& near) {
-    return near ? near->distance_m : std::numeric_limits<double>::infinity();
+// The numbers of a hole, as its ref says or else its name.
+std::vector<std::string> numbers_of(const HoleDraft& draft) {
+    std::vector<std::string> refs = refs_in(draft.ref);
+    if (!refs.empty()) return refs;
+    const std::optional<std::string> named = number_in_name(draft.feature->tag("name"));
+    return named ? std::vector<std::string>{*named} : std::vector<std::string>{};
 }
 
-void orient(HoleDraft& draft, const CourseGround& ground, double snap_m) {
-    const Point start = ground.frame().to_plane(draft.path.front());
-    const Point end = ground.frame().to_plane(draft.path.back());
-    const double green_at_start = distance_or_far(ground.nearest_green(start));
-    const double green_at_end = distance_or_far(ground.nearest_green(end));
-    const double tee_at_start = distance_or_far(ground.nearest_tee(start));
-    const double tee_at_end = distance_or_far(ground.nearest_tee(end));
-    const bool from_green_to_tee = green_at_start <= snap_m && tee_at_end <= snap_m &&
-                                   green_at_start < green_at_end && tee_at_end < tee_at_start;
-    const bool from_green_to_nowhere = green_at_start == 0.0 && green_at_end > snap_m;
-    if (!from_green_to_tee && !from_green_to_nowhere) return;
-    std::reverse(draft.path.begin(), draft.path.end());
-    draft.report(Severity::warning, "line-turned-round", draft.path.front(),
-                 "the hole's line runs from green to tee and is turned round", "draw it from tee to pin");
-}
-
-void find_green(HoleDraft& draft, const CourseGround& ground, double snap_m) {
-    const LonLat end = draft.path.back();
-    const auto near = ground.nearest_green(ground.frame().to_plane(end));
-    if (!near || near->distance_m > snap_m) {
-        return refuse(draft, "green-missing", end,
+void find_ends(HoleDraft& draft, const CourseGround& ground, double snap_m) {
+    const std::optional<HoleEnds> ends = ends_of(draft.path, numbers_of(draft), ground, snap_m);
+    if (!ends) {
+        return refuse(draft, "green-missing", draft.path.back(),
                       "no golf=green lies within " + metres(snap_m) + " of the end of the hole's line",
                       "map the green as an area, or draw the line to it");
     }
-    draft.green = near->index;
-    if (near->distance_m > 0.0) {
-        draft.report(Severity::note, "green-snapped", end,
-                     "the hole's line ends " + metres(near->distance_m) + " short of its green, " +
-                         ground.greens()[near->index].part.feature->label(),
+    if (ends->turned) {
+        std::reverse(draft.path.begin(), draft.path.end());
+        draft.report(Severity::warning, "line-turned-round", draft.path.front(),
+                     "the hole's line runs from green to tee and is turned round", "draw it from tee to pin");
+    }
+    draft.green = ends->green;
+    const GreenGround& green = ground.greens()[ends->green];
+    const std::string label = green.part.feature->label();
+    const LonLat end = draft.path.back();
+    if (ends->bears_other_number) {
+        draft.report(Severity::warning, "green-of-another", end,
+                     "the green at the end of the hole's line, " + label + ", bears the number " +
+                         green.part.feature->tag("ref"),
+                     "correct the ref of the green or of the hole");
+    }
+    if (ends->past_by_m > touching_m) {
+        draft.path = ended_in_green(draft.path, green.region, ground.frame());
+        draft.report(Severity::warning, "line-past-green", end,
+                     "the hole's line runs on " + metres(ends->past_by_m) + " behind its green, " + label +
+                         ", and is ended there",
+                     "draw the line to the pin");
+    } else if (ends->short_by_m > 0.0) {
+        const bool far = ends->short_by_m > snap_m;
+        draft.report(far ? Severity::warning : Severity::note, "green-snapped", end,
+                     "the hole's line ends " + metres(ends->short_by_m) + " short of its green, " + label +
+                         (far ? ", which is known by its number" : ""),
                      "draw the line to the pin");
     }
 }
@@ -180,8 +188,7 @@ HoleDraft draft_hole(const MapFeature& feature, const CourseGround& ground,
     draft.ref = trimmed(feature.tag("ref"));
     read_line(draft, assumptions.snap_m);
     if (!draft.playable) return draft;
-    orient(draft, ground, assumptions.snap_m);
-    find_green(draft, ground, assumptions.snap_m);
+    find_ends(draft, ground, assumptions.snap_m);
     return draft;
 }
 

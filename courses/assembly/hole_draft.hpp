@@ -38,10 +38,10 @@ struct HoleDraft {
 // Reads a hole's line and finds its green. Rules:
 // - Lines in parts are chained end to end; gaps up to snap_m are bridged with a warning.
 // - A line of fewer than two different points, shorter than 20 m or longer than 1500 m is an error.
-// - A line is turned round (a warning) when its start is nearer to a green than its end is and its end nearer
-//   to a tee than its start is, both within snap_m; or when it starts in a green and ends near none.
-// - The hole's green is the smallest that contains the line's end, else the nearest within snap_m (a note).
-//   None: an error.
+// - Its direction and its green are one choice (hole_ends.hpp): a line turned round is a warning, one that
+// ends
+//   short of its green a note, one that runs on behind it is ended there (a warning), a green with another
+//   hole's number is a warning, no green an error.
 HoleDraft draft_hole(const MapFeature& feature, const CourseGround& ground,
                      const MapAssumptions& assumptions);
 

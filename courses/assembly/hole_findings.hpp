@@ -19,7 +19,13 @@ class FeatureNotes {
 
     void add(Severity severity, const char* code, const MapFeature& feature, std::optional<LonLat> place,
              std::string message, std::string advice) {
-        if (!reported_.emplace(code, feature.layer + "\n" + feature.id).second) return;
+        add(severity, code, feature, nullptr, place, std::move(message), std::move(advice));
+    }
+    // Of two features: once a pair.
+    void add(Severity severity, const char* code, const MapFeature& feature, const MapFeature* other,
+             std::optional<LonLat> place, std::string message, std::string advice) {
+        const std::string pair = other == nullptr ? "" : "\n" + other->layer + "\n" + other->id;
+        if (!reported_.emplace(code, feature.layer + "\n" + feature.id + pair).second) return;
         findings_.push_back(
             {severity, code, feature.label(), "", place, std::move(message), std::move(advice)});
     }

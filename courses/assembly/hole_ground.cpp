@@ -43,9 +43,11 @@ class GroundOfHole {
             case Role::green:
                 return take_green(feature);
             case Role::fairway:
-                return add(Lie::fairway, drawing_.area(feature));
+                return add_areas(Lie::fairway, feature, Evidence::golf_area);
+            case Role::rough:
+                return add_areas(Lie::rough, feature, Evidence::golf_area);
             case Role::bunker:
-                return add(Lie::bunker, drawing_.area(feature));
+                return add_areas(Lie::bunker, feature, Evidence::golf_area);
             case Role::sand:
                 return take_sand(feature);
             case Role::yellow_penalty_area:
@@ -57,11 +59,11 @@ class GroundOfHole {
             case Role::coastline:
                 return take_coastline(feature);
             case Role::trees:
-                return add_tall(feature, role, drawing_.area(feature));
+                return add_woods(feature);
             case Role::tree:
                 return take_tree(feature);
             case Role::tree_row:
-                return add_tall(feature, role, around(feature, assumptions_.tree_radius_m));
+                return add_tall(feature, role, around(feature, assumptions_.tree_radius_m), Evidence::object);
             case Role::heath:
                 return take_heath(feature);
             case Role::out_of_bounds:
@@ -78,15 +80,31 @@ class GroundOfHole {
         }
     }
 
-    void add(Lie lie, Region region) {
-        if (!region.empty()) ground_.layers.push_back({lie, std::move(region)});
+    void add(Lie lie, Region region, const MapFeature& feature, Evidence evidence, double tall_m = 0.0) {
+        if (!region.empty()) ground_.drawn.push_back({lie, std::move(region), evidence, &feature, tall_m});
+    }
+
+    // Each by itself: what an export merged into one feature was drawn as many.
+    void add_areas(Lie lie, const MapFeature& feature, Evidence evidence) {
+        const auto* polygons = std::get_if<std::vector<LonLatPolygon>>(&feature.shape);
+        if (polygons == nullptr) return;
+        for (const LonLatPolygon& polygon : *polygons)
+            add(lie, drawing_.area(feature, polygon), feature, evidence);
+    }
+
+    void add_woods(const MapFeature& feature) {
+        const auto* polygons = std::get_if<std::vector<LonLatPolygon>>(&feature.shape);
+        if (polygons == nullptr) return;
+        for (const LonLatPolygon& polygon : *polygons)
+            add_tall(feature, Role::trees, drawing_.area(feature, polygon), Evidence::land_cover);
     }
 
     // Trees of every kind: a lie, and something that stands on it.
-    void add_tall(const MapFeature& feature, Role role, Region region) {
+    void add_tall(const MapFeature& feature, Role role, Region region, Evidence evidence) {
         if (region.empty()) return;
-        ground_.tall.push_back({region, height_of(feature, role), true});
-        add(Lie::trees, std::move(region));
+        const double height_m = height_of(feature, role);
+        ground_.tall.push_back({region, height_m, true});
+        add(Lie::trees, std::move(region), feature, evidence, height_m);
     }
 
     double height_of(const MapFeature& feature, Role role) {
@@ -109,7 +127,7 @@ class GroundOfHole {
 
     void take_tee(const MapFeature& feature) {
         const auto* polygons = std::get_if<std::vector<LonLatPolygon>>(&feature.shape);
-        if (polygons != nullptr) return add(Lie::teeing_area, drawing_.area(feature));
+        if (polygons != nullptr) return add_areas(Lie::teeing_area, feature, Evidence::golf_area);
         const bool point = std::holds_alternative<LonLat>(feature.shape);
         note(Severity::note, "tee-not-an-area", feature,
              std::string("golf=tee is drawn as a ") + (point ? "point" : "line") + "; it is taken for " +
@@ -117,7 +135,8 @@ class GroundOfHole {
              "draw the outline of the tee");
         if (point)
             return add(Lie::teeing_area,
-                       ground_of(FeaturePart(feature, 0), drawing_, CourseGround::tee_around_m));
+                       ground_of(FeaturePart(feature, 0), drawing_, CourseGround::tee_around_m), feature,
+                       Evidence::object);
         add_around(Lie::teeing_area, feature, CourseGround::tee_around_m);
     }
 
@@ -126,12 +145,13 @@ class GroundOfHole {
         if (polygons == nullptr) return;
         for (std::size_t part = 0; part < polygons->size(); ++part) {
             const bool own = &feature == &green_ && part == green_part_;
-            add(own ? Lie::green : Lie::fairway, drawing_.area(feature, (*polygons)[part]));
+            add(own ? Lie::green : Lie::fairway, drawing_.area(feature, (*polygons)[part]), feature,
+                Evidence::golf_area);
         }
     }
 
     void take_sand(const MapFeature& feature) {
-        add(Lie::bunker, drawing_.area(feature));
+        add_areas(Lie::bunker, feature, Evidence::land_cover);
         note(Severity::note, "sand-as-bunker", feature, "natural=sand without a golf tag, taken for a bunker",
              "tag it golf=bunker");
     }
@@ -152,7 +172,8 @@ class GroundOfHole {
         const std::optional<double> diameter = length_in_metres(crown);
         const double radius = diameter ? 0.5 * *diameter : assumptions_.tree_radius_m;
         if (const auto* point = std::get_if<LonLat>(&feature.shape))
-            add_tall(feature, Role::tree, Region::disc(drawing_.frame().to_plane(*point), radius));
+            add_tall(feature, Role::tree, Region::disc(drawing_.frame().to_plane(*point), radius),
+                     Evidence::object);
     }
 
     void take_water(const MapFeature& feature, Lie lie) {
@@ -173,7 +194,8 @@ class GroundOfHole {
                  "tag it golf=water_hazard if it is marked yellow");
         }
         if (std::holds_alternative<std::vector<LonLatPolygon>>(feature.shape))
-            return add(lie, drawing_.area(feature));
+            return add_areas(lie, feature,
+                             is_golf(role_of(feature.tags)) ? Evidence::golf_area : Evidence::land_cover);
         if (std::holds_alternative<LonLat>(feature.shape)) {
             note(Severity::warning, "area-missing", feature, what + " is drawn as a point and is left out",
                  "draw its outline");
@@ -197,7 +219,7 @@ class GroundOfHole {
 
     // Only what comes near: a river may run on for miles.
     void add_around(Lie lie, const MapFeature& feature, double half_width_m) {
-        add(lie, around(feature, half_width_m));
+        add(lie, around(feature, half_width_m), feature, Evidence::object);
     }
 
     Region around(const MapFeature& feature, double half_width_m) const {

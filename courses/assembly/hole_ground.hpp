@@ -10,6 +10,7 @@
 
 #include <vector>
 
+#include "courses/assembly/drawn_ground.hpp"
 #include "courses/assembly/hole_findings.hpp"
 #include "courses/assembly/map_index.hpp"
 #include "courses/course.hpp"
@@ -18,7 +19,7 @@
 namespace landwidth {
 
 struct HoleGround {
-    std::vector<LieLayer> layers;
+    std::vector<DrawnGround> drawn;
     std::vector<Surrounding> surroundings;
     // Trees and buildings, as high as tagged, else as assumed.
     std::vector<TallGround> tall;

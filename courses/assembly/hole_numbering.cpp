@@ -136,15 +136,19 @@ class Numbering {
         }
     }
 
+    // "b", "c", ... "z", then "-26", "-27".
+    static std::string suffix(int copy) {
+        constexpr int letters = 25;
+        return copy <= letters ? std::string(1, static_cast<char>('a' + copy)) : "-" + std::to_string(copy);
+    }
+
     void part_doubles() {
         std::set<std::string> taken;
         for (HoleDraft& draft : drafts_) {
             if (draft.ref.empty() || taken.insert(draft.ref).second) continue;
             const std::string doubled = draft.ref;
-            for (char letter = 'b'; letter <= 'z'; ++letter) {
-                draft.ref = doubled + letter;
-                if (taken.insert(draft.ref).second) break;
-            }
+            for (int copy = 1; !taken.insert(draft.ref).second; ++copy)
+                draft.ref = doubled + suffix(copy);
             draft.report(Severity::warning, "ref-doubled",
                          draft.path.empty() ? std::nullopt : std::optional(draft.path.front()),
                          "ref " + doubled + " is used by several holes; this one is called " + draft.ref,
@@ -164,9 +168,9 @@ class Numbering {
                 }
                 continue;
             }
-            const std::string from_name = plain_ref(draft.feature->tag("name"));
-            if (is_plain_number(from_name) && !has_ref(from_name)) {
-                draft.ref = from_name;
+            const std::optional<std::string> from_name = number_in_name(draft.feature->tag("name"));
+            if (from_name && !has_ref(*from_name)) {
+                draft.ref = *from_name;
                 draft.report(Severity::note, "ref-inferred", std::nullopt,
                              "the hole has no ref; its number is taken from its name",
                              "set ref to the number of the hole");

@@ -18,4 +18,8 @@ std::optional<int> number_of_ref(std::string_view ref);
 // Whether the ref is a number and nothing else.
 bool is_plain_number(std::string_view ref);
 
+// The number a hole's name begins with: "Hole 3 - The Pond", "3. The Pond", "No 3", "3rd hole", "#3: Pond".
+// Absent for "3 Oaks", "The 3 Oaks" and "19th Hole Bar"; 1 to 99.
+std::optional<std::string> number_in_name(std::string_view name);
+
 }  // namespace landwidth

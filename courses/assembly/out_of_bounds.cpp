@@ -2,12 +2,20 @@
 
 #include <algorithm>
 
+#include "courses/tags/vocabulary.hpp"
+
 namespace landwidth {
 
 namespace {
 
 // Half the breadth of the strip that stands for the line of play when looking for ground that cannot be out.
 constexpr double play_strip_m = 0.5;
+// A boundary is drawn so exactly, metres (an assumption).
+constexpr double boundary_slip_m = 5.0;
+// What begins that near to it but reaches further belongs to the ground next door.
+constexpr double furthest_beyond_m = 15.0;
+// Less ground beyond it is rounding, square metres.
+constexpr double least_beyond_m2 = 0.5;
 
 bool segments_cross(Point a, Point b, Point c, Point d) {
     const double c_side = cross(b - a, c - a);
@@ -44,11 +52,11 @@ Side far_side(const std::vector<Point>& path, const LineOfPlay& line) {
 class BoundsOfHole {
   public:
     BoundsOfHole(const PlaneDrawing& drawing, const LineOfPlay& line, const Box& extent, double depth_m,
-                 HoleDraft& draft)
-        : drawing_(drawing), line_(line), extent_(extent), depth_m_(depth_m), draft_(draft) {}
+                 HoleDraft& draft, FeatureNotes& notes)
+        : drawing_(drawing), line_(line), extent_(extent), depth_m_(depth_m), draft_(draft), notes_(notes) {}
 
     OutOfBounds find(const OutOfBoundsSources& sources) {
-        apply_boundary(sources.boundaries);
+        apply_boundary(sources.boundaries, sources.drawn);
         for (const MapFeature* mark : sources.marks) {
             if (std::holds_alternative<std::vector<LonLatPolygon>>(mark->shape)) {
                 apply_area(*mark);
@@ -64,13 +72,38 @@ class BoundsOfHole {
         return region.contains(line_.tee()) && region.contains(line_.pin());
     }
 
-    void apply_boundary(const std::vector<const MapFeature*>& boundaries) {
+    // The boundary with the golf ground that lies across it.
+    Region with_golf_ground(Region region, const std::vector<const MapFeature*>& boundaries,
+                            const std::vector<DrawnGround>& drawn) {
+        std::vector<Region> parts{region};
+        const Region reach = region.grown(boundary_slip_m);
+        const Region furthest = region.grown(furthest_beyond_m);
+        for (const DrawnGround& ground : drawn) {
+            const bool is_played = ground.evidence == Evidence::golf_area && ground.lie != Lie::rough &&
+                                   !is_penalty_area(ground.lie);
+            if (!is_played || !ground.region.meets(reach)) continue;
+            const Region beyond = ground.region.without(region);
+            if (beyond.area() < least_beyond_m2) continue;
+            // A course beside this one, drawn across the boundary, stays outside.
+            if (!ground.region.meets(region) && !ground.region.without(furthest).empty()) continue;
+            notes_.add(Severity::warning, "boundary-inside", *ground.feature, boundaries.front(),
+                       drawing_.frame().to_lonlat(middle_of(beyond)),
+                       tag_words(ground.feature->tags) + " reaches beyond the course boundary (" +
+                           boundaries.front()->label() + "); it counts as in bounds",
+                       "draw the boundary round it");
+            parts.push_back(ground.region);
+        }
+        return parts.size() == 1 ? region : Region::united(parts);
+    }
+
+    void apply_boundary(const std::vector<const MapFeature*>& boundaries,
+                        const std::vector<DrawnGround>& drawn) {
         if (boundaries.empty()) return;
         std::vector<Region> parts;
         parts.reserve(boundaries.size());
         for (const MapFeature* boundary : boundaries)
             parts.push_back(drawing_.area(*boundary));
-        Region region = Region::united(parts);
+        Region region = with_golf_ground(Region::united(parts), boundaries, drawn);
         if (holds_hole(region)) {
             result_.in_bounds = std::move(region);
             return;
@@ -151,14 +184,16 @@ class BoundsOfHole {
     const Box& extent_;
     double depth_m_;
     HoleDraft& draft_;
+    FeatureNotes& notes_;
     OutOfBounds result_;
 };
 
 }  // namespace
 
 OutOfBounds out_of_bounds_on(const OutOfBoundsSources& sources, const PlaneDrawing& drawing,
-                             const LineOfPlay& line, const Box& extent, double depth_m, HoleDraft& draft) {
-    return BoundsOfHole(drawing, line, extent, depth_m, draft).find(sources);
+                             const LineOfPlay& line, const Box& extent, double depth_m, HoleDraft& draft,
+                             FeatureNotes& notes) {
+    return BoundsOfHole(drawing, line, extent, depth_m, draft, notes).find(sources);
 }
 
 }  // namespace landwidth

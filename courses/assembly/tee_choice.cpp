@@ -12,11 +12,13 @@ namespace landwidth {
 
 namespace {
 
-constexpr double behind_the_start_m = 60.0;
+constexpr double behind_the_start_m = 100.0;
 constexpr double ahead_of_the_start_m = 200.0;
 constexpr double ahead_share = 0.6;
 // How much further a tee may be from the hole whose number it bears.
 constexpr double reach_by_ref = 3.0;
+// Lines this near to each other at a tee share it: both loops of nine, a hole played twice.
+constexpr double as_near_m = 3.0;
 
 bool lists(const std::string& text, const std::string& name, std::string_view separators) {
     const std::vector<std::string> items = list_items(folded(text), separators);
@@ -64,6 +66,11 @@ std::vector<Reach> reaches_of(const std::vector<HoleDraft*>& drafts, const Plane
     return reaches;
 }
 
+bool bears_number(const std::vector<std::string>& refs, const Reach& reach, double distance_m,
+                  double snap_m) {
+    return std::ranges::find(refs, reach.draft->ref) != refs.end() && distance_m <= reach_by_ref * snap_m;
+}
+
 std::string name_of_tee(const MapFeature& tee, const HoleDraft& draft) {
     for (const char* key : {"tee", "colour", "color", "name"}) {
         if (const std::string& value = tee.tag(key); !value.empty()) return trimmed(value);
@@ -89,20 +96,19 @@ void share_out_tees(std::vector<HoleDraft*>& drafts, const CourseGround& ground,
     for (std::size_t i = 0; i < ground.tees().size(); ++i) {
         const TeeGround& tee = ground.tees()[i];
         const std::vector<std::string> refs = refs_in(tee.part.feature->tag("ref"));
-        HoleDraft* owner = nullptr;
-        double nearest = std::numeric_limits<double>::infinity();
-        bool by_ref = false;
+        std::vector<double> distances;
+        bool has_number = false;
+        double nearest = snap_m;
         for (const Reach& reach : reaches) {
-            const double distance = reach.distance_m(tee.middle);
-            const bool bears_number = std::find(refs.begin(), refs.end(), reach.draft->ref) != refs.end() &&
-                                      distance <= reach_by_ref * snap_m;
-            if (!bears_number && (by_ref || distance > snap_m)) continue;
-            if (bears_number == by_ref && distance >= nearest) continue;
-            owner = reach.draft;
-            nearest = distance;
-            by_ref = bears_number;
+            distances.push_back(reach.distance_m(tee.middle));
+            has_number = has_number || bears_number(refs, reach, distances.back(), snap_m);
+            nearest = std::min(nearest, distances.back());
         }
-        if (owner != nullptr) owner->tees.push_back(i);
+        for (std::size_t k = 0; k < reaches.size(); ++k) {
+            const bool serves = has_number ? bears_number(refs, reaches[k], distances[k], snap_m)
+                                           : distances[k] <= snap_m && distances[k] <= nearest + as_near_m;
+            if (serves) reaches[k].draft->tees.push_back(i);
+        }
     }
 }
 

@@ -1,8 +1,10 @@
 // Which teeing areas belong to which hole, and which one is played from.
 //
-// A teeing area belongs to the hole whose first part its middle lies nearest to, within snap_m: from 60 m
-// behind the start of the line to three fifths of it or 200 m ahead, whichever is less. A tee whose ref is
-// the number of a hole nearby belongs to that hole, within three times snap_m.
+// A teeing area belongs to the hole whose first part its middle lies nearest to, within snap_m, and to every
+// other hole whose line is as near to it within 3 m: both loops of nine, a hole played twice. The first part
+// goes from 100 m behind the start of the line to three fifths of it or 200 m ahead, whichever is less. A tee
+// whose ref lists numbers of holes nearby ("1;10") belongs to all of those, within three times snap_m, and to
+// no other.
 #pragma once
 
 #include <optional>

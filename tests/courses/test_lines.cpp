@@ -1,4 +1,5 @@
 // From the drawn line to the line of play: direction, green, pin, tee; par and stroke index.
+#include "courses/assembly/hole_refs.hpp"
 #include "geometry/error.hpp"
 #include "tests/catch.hpp"
 #include "tests/courses/map_builder.hpp"
@@ -59,11 +60,17 @@ TEST_CASE("the green of a hole", "[lines]") {
     map.line({{0, 0}, {0, 270}}, hole_tags);
     map.area(disc({0, 300}, 12), {{"golf", "green"}});
     map.area(disc({0, 240}, 12), {{"golf", "green"}});
-    // 18 m short of one green and 18 m beyond another: which of them is decided by rounding, so move one off.
     map.area(disc({100, 270}, 12), {{"golf", "green"}});
     const Course course = map.assemble();
     REQUIRE(course.holes.size() == 1);
-    REQUIRE(has(course.findings, "green-snapped", Severity::note));
+    // 18 m short of one green and 18 m beyond another, which it crosses: nobody plays across a green.
+    REQUIRE(has(course.findings, "line-past-green", Severity::warning));
+    REQUIRE(pin_off(course, map, {0, 240}) < 12.0);
+
+    MapBuilder near;
+    near.line({{0, 0}, {0, 270}}, hole_tags);
+    near.area(disc({0, 300}, 12), {{"golf", "green"}});
+    REQUIRE(has(near.assemble().findings, "green-snapped", Severity::note));
 
     MapBuilder far;
     far.line({{0, 0}, {0, 240}}, hole_tags);
@@ -274,5 +281,78 @@ TEST_CASE("par and stroke index", "[lines]") {
         const Course course = course_of(350.0, {{"handicap", value}});
         REQUIRE_FALSE(course.holes.front().stroke_index);
         REQUIRE(has(course.findings, "handicap-unreadable", Severity::warning));
+    }
+}
+
+TEST_CASE("a line through its own green to a practice green ends in its own", "[lines]") {
+    MapBuilder map;
+    map.line({{0, 0}, {0, 280}, {10, 360}}, hole_tags);
+    map.area(disc({0, 300}, 12), {{"golf", "green"}});
+    map.area(disc({10, 360}, 12), {{"golf", "green"}});
+    REQUIRE(pin_off(map.assemble(), map, {0, 300}) < 12.0);
+    REQUIRE(has(map.assemble().findings, "line-past-green", Severity::warning));
+
+    // Named as one, it is none at all, even where it is the only one at the end.
+    MapBuilder named;
+    named.line({{0, 0}, {0, 300}}, hole_tags);
+    named.area(disc({0, 300}, 12), {{"golf", "green"}, {"name", "Putting green"}});
+    REQUIRE(has(named.assemble().findings, "green-missing", Severity::error));
+}
+
+TEST_CASE("the number on a green decides between two, and is told where it contradicts", "[lines]") {
+    MapBuilder map;
+    map.line({{0, 0}, {0, 280}}, hole_tags);
+    map.area(disc({15, 300}, 12), {{"golf", "green"}, {"ref", "1"}});
+    map.area(disc({-14, 298}, 12), {{"golf", "green"}, {"ref", "4"}});
+    REQUIRE(pin_off(map.assemble(), map, {15, 300}) < 12.0);
+
+    MapBuilder far;
+    far.line({{0, 0}, {0, 220}}, hole_tags);
+    far.area(disc({0, 300}, 12), {{"golf", "green"}, {"ref", "1"}});
+    REQUIRE(pin_off(far.assemble(), far, {0, 300}) < 12.0);
+    REQUIRE(has(far.assemble().findings, "green-snapped", Severity::warning));
+
+    MapBuilder other;
+    other.line({{0, 0}, {0, 300}}, hole_tags);
+    other.area(disc({0, 300}, 12), {{"golf", "green"}, {"ref", "9"}});
+    REQUIRE(other.assemble().holes.size() == 1);
+    REQUIRE(has(other.assemble().findings, "green-of-another", Severity::warning));
+}
+
+TEST_CASE("a tee that lists two holes, and tees of a hole played twice, belong to both", "[lines]") {
+    MapBuilder map;
+    map.line({{0, 0}, {0, 300}}, hole_tags);
+    map.line({{8, 0}, {150, 250}}, {{"golf", "hole"}, {"ref", "10"}});
+    map.area(disc({0, 300}, 12), {{"golf", "green"}});
+    map.area(disc({150, 250}, 12), {{"golf", "green"}});
+    map.area(rectangle({2, -30}, 6, 6), {{"golf", "tee"}, {"tee", "black"}, {"ref", "1;10"}});
+    CourseRequest black;
+    black.tee = "black";
+    const Course course = map.assemble(black);
+    REQUIRE(findings_of(course.findings, "tee-missing").empty());
+    for (const char* ref : {"1", "10"})
+        REQUIRE(distance(hole_of(course, ref).frame.to_plane(map.lonlat({2, -30})), {0, 0}) < 0.1);
+}
+
+TEST_CASE("numbers in names", "[lines]") {
+    for (const auto& [name, number] :
+         std::vector<std::pair<const char*, const char*>>{{"Hole 3 - The Pond", "3"},
+                                                          {"3", "3"},
+                                                          {"3. The Pond", "3"},
+                                                          {"No 12", "12"},
+                                                          {"no. 7: Long", "7"},
+                                                          {"3rd", "3"},
+                                                          {"3rd hole", "3"},
+                                                          {"3rd hole, The Pond", "3"},
+                                                          {"#5 (Pond)", "5"},
+                                                          {"HOLE 09", "9"},
+                                                          {"Hole 4 The Pond", "4"},
+                                                          {"14 \xe2\x80\x93 Home", "14"}}) {
+        INFO(name);
+        REQUIRE(number_in_name(name) == std::optional<std::string>(number));
+    }
+    for (const char* name : {"3 Oaks", "The 3 Oaks", "19th Hole Bar", "", "Hole", "0", "Hole 100", "2019"}) {
+        INFO(name);
+        REQUIRE(number_in_name(name) == std::nullopt);
     }
 }

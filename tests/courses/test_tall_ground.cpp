@@ -111,8 +111,11 @@ TEST_CASE("where woods overlap the highest counts, and none stands on a fairway 
     const CanopyRaster& canopy = course.holes.front().canopy;
     CHECK_THAT(canopy.at({90, 100}), height(16.0));
     CHECK_THAT(canopy.at({80, 150}), height(30.0));
-    CHECK(canopy.at({0, 100}) == 0.0);
+    CHECK(canopy.at({0, 120}) == 0.0);
     CHECK_THAT(canopy.at({0, 200}), height(4.0));
+    // A tree that was drawn there stands there, with the highest of what is drawn.
+    CHECK_THAT(canopy.at({0, 100}), height(16.0));
+    CHECK(course.holes.front().lies.lie_at({0, 100}) == Lie::trees);
 }
 
 TEST_CASE("heights arrive through packed tags and through columns", "[tall]") {
