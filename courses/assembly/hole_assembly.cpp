@@ -79,6 +79,13 @@ std::optional<Hole> assemble_hole(HoleDraft& draft, const CourseContext& course)
     const Region green_ground = ground_of(green, drawing, 0.0);
     LineOfPlay line(vertices_to_pin(drawing.path(draft.path), frame.to_plane(pin), green_ground));
     if (tee.start) line = line.from_tee(frame.to_plane(*tee.start));
+    if (line.length() > longest_hole_m) {
+        draft.report(Severity::error, "hole-length", start,
+                     "from its tee to its pin the hole is " + std::to_string(std::lround(line.length())) +
+                         " m long, which no golf hole is",
+                     "check the hole's line, tee, green and pin");
+        return std::nullopt;
+    }
 
     const Box extent = box_around(line.vertices(), assumptions.hole_margin_m);
     DegreeBox degrees = DegreeBox::around(frame.origin());

@@ -1,0 +1,101 @@
+#include "courses/reading/stray_points.hpp"
+
+#include <cmath>
+#include <cstdio>
+
+#include "courses/tags/vocabulary.hpp"
+#include "geometry/plane_frame.hpp"
+
+namespace landwidth {
+
+namespace {
+
+struct Limits {
+    double times_rest, least_m;
+};
+constexpr Limits outline_limits{5.0, 200.0}, line_limits{2.0, 1000.0};
+// Cheaper than the geodesic, and exact enough for "far": metres for a degree of latitude.
+constexpr double metres_per_degree = 111'000.0;
+
+double roughly(const LonLat& a, const LonLat& b) {
+    constexpr double radians = 0.017453292519943295;
+    const double east =
+        std::remainder(b.lon_deg - a.lon_deg, 360.0) * std::cos(0.5 * (a.lat_deg + b.lat_deg) * radians);
+    return metres_per_degree * std::hypot(east, b.lat_deg - a.lat_deg);
+}
+
+std::string kilometres(double metres) {
+    char text[32];
+    std::snprintf(text, sizeof text, "%.1f km", metres / 1000.0);
+    return text;
+}
+
+// The point to leave out, by the detour it makes; `closed`: the last point is the first.
+std::optional<std::size_t> stray_point(const LonLatPath& path, bool closed, const Limits& limits) {
+    const std::size_t count =
+        closed && path.size() > 1 && path.front() == path.back() ? path.size() - 1 : path.size();
+    // What is left must still be an outline, or a line.
+    if (count < (closed ? 4U : 3U)) return std::nullopt;
+    double all_m = 0.0;
+    for (std::size_t i = 1; i < count + (closed ? 1 : 0); ++i)
+        all_m += roughly(path[i - 1], path[i % count]);
+    std::size_t worst = 0;
+    double longest_m = 0.0;
+    for (std::size_t i = closed ? 0 : 1; i < (closed ? count : count - 1); ++i) {
+        const LonLat& before = path[(i + count - 1) % count];
+        const LonLat& after = path[(i + 1) % count];
+        const double detour_m = roughly(before, path[i]) + roughly(path[i], after) - roughly(before, after);
+        if (detour_m <= longest_m) continue;
+        longest_m = detour_m;
+        worst = i;
+    }
+    const bool is_stray = longest_m > limits.least_m && longest_m > limits.times_rest * (all_m - longest_m);
+    return is_stray ? std::optional(worst) : std::nullopt;
+}
+
+class StrayPoints {
+  public:
+    explicit StrayPoints(std::vector<Finding>& findings) : findings_(findings) {}
+
+    void look_at(MapFeature& feature) {
+        if (auto* polygons = std::get_if<std::vector<LonLatPolygon>>(&feature.shape)) {
+            for (LonLatPolygon& polygon : *polygons) {
+                look_at(polygon.outer, true, feature);
+                for (LonLatPath& inner : polygon.inners)
+                    look_at(inner, true, feature);
+            }
+        } else if (auto* paths = std::get_if<std::vector<LonLatPath>>(&feature.shape)) {
+            for (LonLatPath& path : *paths)
+                look_at(path, false, feature);
+        }
+    }
+
+  private:
+    void look_at(LonLatPath& path, bool closed, const MapFeature& feature) {
+        const std::optional<std::size_t> stray =
+            stray_point(path, closed, closed ? outline_limits : line_limits);
+        if (!stray) return;
+        const LonLat place = path[*stray];
+        const LonLat& beside = path[*stray == 0 ? 1 : *stray - 1];
+        const bool is_seam = closed && *stray == 0 && path.front() == path.back();
+        findings_.push_back({is_golf(role_of(feature.tags)) ? Severity::warning : Severity::note,
+                             "point-stray", feature.label(), "", beside,
+                             "one point of " + tag_words(feature.tags) + " lies " +
+                                 kilometres(roughly(beside, place)) + " away from the others and is left out",
+                             "move the point to where it belongs"});
+        path.erase(path.begin() + static_cast<std::ptrdiff_t>(*stray));
+        if (is_seam) path.back() = path.front();
+    }
+
+    std::vector<Finding>& findings_;
+};
+
+}  // namespace
+
+void leave_out_stray_points(std::vector<MapFeature>& features, std::vector<Finding>& findings) {
+    StrayPoints points(findings);
+    for (MapFeature& feature : features)
+        points.look_at(feature);
+}
+
+}  // namespace landwidth

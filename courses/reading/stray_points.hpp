@@ -1,0 +1,21 @@
+// A slip of the pen: one point of a shape that lies far from all its others (a digit lost in a coordinate, a
+// point dragged away, a jump to latitude 0).
+//
+// A point of an outline is stray when going round by way of it is longer than five times the rest of the
+// outline, and by more than 200 m: no ground of a golf course has such a spike. A point inside a line when
+// the detour is more than twice the rest of the line and more than 1 km. It is left out and told (a warning
+// on a feature of golf, else a note). The ends of a line are believed: which of them is wrong cannot be told,
+// and a hole of such a length is refused when it is put together. Assumptions, all of them.
+#pragma once
+
+#include <vector>
+
+#include "courses/finding.hpp"
+#include "courses/tags/map_feature.hpp"
+
+namespace landwidth {
+
+// One point of every outline or line at most; the features in any form of source.
+void leave_out_stray_points(std::vector<MapFeature>& features, std::vector<Finding>& findings);
+
+}  // namespace landwidth
