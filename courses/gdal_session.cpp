@@ -33,10 +33,6 @@ GdalMessages::~GdalMessages() {
 void CPL_STDCALL GdalMessages::take(CPLErr level, CPLErrorNum, const char* text) {
     auto* self = static_cast<GdalMessages*>(CPLGetErrorHandlerUserData());
     if (self == nullptr || text == nullptr) return;
-    if (level == CE_Debug) {
-        self->remarks_.emplace_back(text);
-        return;
-    }
     if (level < CE_Failure || self->failure_) return;
     static constexpr std::array<std::string_view, 3> words_of_geos{"TopologyException",
                                                                    "IllegalArgumentException", "GEOS"};
@@ -48,15 +44,6 @@ void CPL_STDCALL GdalMessages::take(CPLErr level, CPLErrorNum, const char* text)
     for (const char c : trimmed(text))
         line += c == '\n' || c == '\r' ? ' ' : c;
     self->failure_ = std::move(line);
-}
-
-GdalThreadOption::GdalThreadOption(const char* key, const char* value) : key_(key) {
-    if (const char* before = CPLGetThreadLocalConfigOption(key, nullptr)) before_ = before;
-    CPLSetThreadLocalConfigOption(key, value);
-}
-
-GdalThreadOption::~GdalThreadOption() {
-    CPLSetThreadLocalConfigOption(key_.c_str(), before_ ? before_->c_str() : nullptr);
 }
 
 }  // namespace landwidth
