@@ -13,11 +13,15 @@ namespace landwidth {
 namespace {
 
 constexpr std::size_t none = std::numeric_limits<std::size_t>::max();
+// Missing points follow each other as those there do: a cut end lies within some segments' length of the box.
+// Then another end must be this much nearer to be what it meant to go to. (Assumptions.)
+constexpr double reach_in_segments = 2.0;
+constexpr double much_nearer = 0.25;
 // More open ends than this go to the box, where there is one, without looking for a nearer end.
 constexpr std::size_t most_ends = 400;
 
 struct Candidate {
-    std::vector<Stretch> rings;
+    std::vector<OutlinePart> rings;
     std::size_t golf_inside = 0;
     std::size_t contradictions = 0;
     double area = 0.0;
@@ -25,14 +29,14 @@ struct Candidate {
     auto rank() const { return std::tie(golf_inside, contradictions, area); }
 };
 
-// Stretch i has the ends 2i (its front) and 2i + 1 (its back).
+// OutlinePart i has the ends 2i (its front) and 2i + 1 (its back).
 class Closing {
   public:
-    Closing(std::vector<Stretch> stretches, const std::optional<MapExtent>& box,
+    Closing(std::vector<OutlinePart> stretches, const std::optional<MapExtent>& box,
             const std::vector<LonLat>& golf)
         : golf_(golf) {
         if (box) edge_.emplace(*box);
-        for (Stretch& stretch : joined(std::move(stretches))) {
+        for (OutlinePart& stretch : joined(std::move(stretches))) {
             if (stretch.closed()) {
                 rings_.push_back(std::move(stretch));
             } else if (edge_) {
@@ -57,7 +61,7 @@ class Closing {
             candidates = {candidate({{edge_->ring(), RingRole::outer}}), candidate({})};
         }
         CutArea result;
-        std::vector<Stretch> rings = rings_;
+        std::vector<OutlinePart> rings = rings_;
         if (!candidates.empty()) {
             const auto best =
                 std::min_element(candidates.begin(), candidates.end(),
@@ -76,7 +80,7 @@ class Closing {
     }
 
     bool only_inner_rings() const {
-        return !rings_.empty() && std::all_of(rings_.begin(), rings_.end(), [](const Stretch& ring) {
+        return !rings_.empty() && std::all_of(rings_.begin(), rings_.end(), [](const OutlinePart& ring) {
             return ring.role == RingRole::inner;
         });
     }
@@ -86,9 +90,10 @@ class Closing {
         const std::size_t count = 2 * open_.size();
         straight_.assign(count, none);
         std::vector<double> to_box(count, std::numeric_limits<double>::infinity());
-        if (edge_) {
-            for (std::size_t i = 0; i < count; ++i)
-                to_box[i] = geodesic_distance(end(i), edge_->nearest(end(i)));
+        const double reach = reach_in_segments * longest_segment();
+        for (std::size_t i = 0; edge_ && i < count; ++i) {
+            to_box[i] = geodesic_distance(end(i), edge_->nearest(end(i)));
+            if (to_box[i] <= reach) to_box[i] *= much_nearer;
         }
         struct Pair {
             double gap;
@@ -121,6 +126,15 @@ class Closing {
             place_at_box_[at_box_[k]] = k;
     }
 
+    double longest_segment() const {
+        double longest = 0.0;
+        for (const LonLatPath& path : open_) {
+            for (std::size_t i = 1; i < path.size(); ++i)
+                longest = std::max(longest, gap_between(path[i - 1], path[i]));
+        }
+        return longest;
+    }
+
     static double gap_between(LonLat a, LonLat b) {
         // Good to a thousandth over the width of a map, and fast.
         const double east = std::remainder(b.lon_deg - a.lon_deg, 360.0) *
@@ -132,12 +146,12 @@ class Closing {
     // on, or second to third, ..., last to first.
     Candidate along_box(std::size_t first) const { return candidate(follow(first)); }
 
-    std::vector<Stretch> follow(std::size_t first) const {
-        std::vector<Stretch> rings;
+    std::vector<OutlinePart> follow(std::size_t first) const {
+        std::vector<OutlinePart> rings;
         std::vector<bool> done(open_.size(), false);
         for (std::size_t i = 0; i < open_.size(); ++i) {
             if (done[i]) continue;
-            Stretch ring{{}, RingRole::outer};
+            OutlinePart ring{{}, RingRole::outer};
             std::size_t at = 2 * i;
             while (!done[at / 2]) {
                 done[at / 2] = true;
@@ -170,37 +184,37 @@ class Closing {
         return to;
     }
 
-    Candidate candidate(std::vector<Stretch> rings) const {
+    Candidate candidate(std::vector<OutlinePart> rings) const {
         Candidate result;
         result.rings = std::move(rings);
         const auto inside = [&](LonLat place) {
             bool in = false;
-            for (const Stretch& ring : result.rings)
+            for (const OutlinePart& ring : result.rings)
                 in = in != is_inside(place, ring.path);
             return in;
         };
         const auto in_an_inner_ring = [&](LonLat place) {
-            return std::any_of(rings_.begin(), rings_.end(), [&](const Stretch& ring) {
+            return std::any_of(rings_.begin(), rings_.end(), [&](const OutlinePart& ring) {
                 return ring.role == RingRole::inner && is_inside(place, ring.path);
             });
         };
         for (const LonLat& place : golf_) {
             if (inside(place) && !in_an_inner_ring(place)) ++result.golf_inside;
         }
-        for (const Stretch& ring : rings_) {
+        for (const OutlinePart& ring : rings_) {
             if (ring.role == RingRole::unsaid) continue;
             const bool should = ring.role == RingRole::inner;
             if (inside(ring.path.front()) != should && (should || !in_an_inner_ring(ring.path.front())))
                 ++result.contradictions;
         }
-        for (const Stretch& ring : result.rings)
+        for (const OutlinePart& ring : result.rings)
             result.area += degree_area(ring.path);
         return result;
     }
 
     const std::vector<LonLat>& golf_;
     std::optional<BoxEdge> edge_;
-    std::vector<Stretch> rings_;
+    std::vector<OutlinePart> rings_;
     std::vector<LonLatPath> open_;
     std::vector<std::size_t> straight_;
     std::vector<std::size_t> at_box_;        // ends, in the order they come along the box
@@ -209,7 +223,7 @@ class Closing {
 
 }  // namespace
 
-CutArea cut_area(std::vector<Stretch> stretches, const std::optional<MapExtent>& box,
+CutArea cut_area(std::vector<OutlinePart> stretches, const std::optional<MapExtent>& box,
                  const std::vector<LonLat>& golf) {
     return Closing(std::move(stretches), box, golf).close();
 }

@@ -3,13 +3,11 @@
 // What is there is stretches of the outline. They are closed so that the area reaches as far as the data
 // does:
 //
-//      +-----------------+  box of the export          Where a stretch ends at the edge (or nearer to it than
-//      to |      stretch  __|                             the end of another), the outline goes on along the
-//      box; |   ___________/ :|  ':' the side along the     else straight to the nearest open end. Along the
-//      box there
-//      |__/ a | b        |  box, a or b                are two ways round, one for each side of the
-//      stretches.
-//      +-----------------+
+//      +------------------+
+//      |      outline  ___|    Where a stretch ends at the box of the export, or no further from it than its
+//      |   ___________/  :|    points are from each other, the outline goes on along the box; else straight
+//      |__/ a   | b       |    to the nearest open end. Along the box there are two ways round, one for each
+//      +------------------+    side, a or b.
 //
 // The side is chosen by evidence: the one that swallows fewer of the places where golf is drawn; then the one
 // that agrees with closed rings (inner ones inside, outer ones outside); then the smaller one. Closed rings
@@ -29,9 +27,13 @@ struct CutArea {
     bool along_box = false;               // part of the outline is the box
 };
 
+// Adds places of what is drawn for golf and lies dry: where holes start and end, tees, greens, fairways,
+// bunkers, pins; a few of each. Nothing once there are thousands.
+void add_golf_places(const MapFeature& feature, std::vector<LonLat>& places);
+
 // Without a box every open end goes straight to the nearest other. `golf`: places that no lake or wood
 // covers, as far as known. Time grows with the square of the number of open ends.
-CutArea cut_area(std::vector<Stretch> stretches, const std::optional<MapExtent>& box,
+CutArea cut_area(std::vector<OutlinePart> stretches, const std::optional<MapExtent>& box,
                  const std::vector<LonLat>& golf);
 
 }  // namespace landwidth

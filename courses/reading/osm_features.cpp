@@ -1,12 +1,10 @@
 #include "courses/reading/osm_features.hpp"
 
 #include <algorithm>
-#include <iterator>
 
 #include "courses/reading/cut_areas.hpp"
 #include "courses/reading/ogr_shapes.hpp"
-#include "courses/reading/osm_areas.hpp"
-#include "courses/reading/osm_points.hpp"
+#include "courses/reading/osm_members.hpp"
 #include "courses/tags/vocabulary.hpp"
 #include "courses/text.hpp"
 
@@ -19,37 +17,7 @@ std::string tag_of(const Tags& tags, const char* key) {
     return found == tags.end() ? std::string() : folded(found->second);
 }
 
-RingRole ring_role(const std::string& role) {
-    const std::string word = folded(role);
-    return word == "outer" ? RingRole::outer : word == "inner" ? RingRole::inner : RingRole::unsaid;
-}
-
-// "1 of the 5 points".
-std::string share_of(std::size_t part, std::size_t whole, const std::string& what) {
-    return std::to_string(part) + " of the " + std::to_string(whole) + " " + what;
-}
-
 constexpr const char* export_more = "export a larger area, with all points and members of what lies in it";
-
-// The member ways of a relation.
-struct Members {
-    std::vector<const OsmWay*> ways;  // those in the file
-    std::vector<WayPoints> points;    // of them
-    std::vector<RingRole> roles;      // of them
-    std::vector<std::string> absent;  // "way/12"
-    std::size_t with_points_missing = 0;
-
-    std::size_t count() const { return ways.size() + absent.size(); }
-    bool complete() const { return absent.empty() && with_points_missing == 0; }
-    std::optional<LonLat> place() const {
-        for (const WayPoints& way : points) {
-            for (const LonLatPath& run : way.runs) {
-                if (!run.empty()) return run.front();
-            }
-        }
-        return std::nullopt;
-    }
-};
 
 class FeatureMaking {
   public:
@@ -83,7 +51,7 @@ class FeatureMaking {
         int kind;
         std::int64_t id;
         MapFeature feature;
-        std::vector<Stretch> stretches;
+        std::vector<OutlinePart> stretches;
         std::string loss;  // "is cut: 2 of its 5 members are in the file"; empty: told already
     };
 
@@ -161,7 +129,7 @@ class FeatureMaking {
     void report_thin(const MapFeature& feature, Role role, const WayPoints& points) {
         const std::string why =
             points.missing > 0 ? " (" + share_of(points.missing, points.missing + points.count, "points") +
-                                     " are not in the file)"
+                                     " not in the file)"
                                : "";
         report(severity_of_loss(role), "ring-thin", feature, points.any(),
                "has fewer than two points" + why + " and is left out", "draw it or remove the way");
@@ -169,13 +137,12 @@ class FeatureMaking {
 
     void make_cut(const OsmWay& way, Role role, MapFeature& feature, WayPoints points) {
         const std::string lost = share_of(points.missing, way.nodes.size(), "points");
-        if (role == Role::boundary) return report_boundary(feature, points.any(), lost);
+        if (role == Role::boundary) return report_boundary(feature, points.any(), lost + " not in the file");
         if (points.count < 2) return report_thin(feature, role, points);
         report(severity_of_loss(role), "points-missing", feature, points.any(),
-               "is cut: " + lost + " are not in the file; its shape is what is left", export_more);
+               "is cut: " + lost + " not in the file; its shape is what is left", export_more);
         const Form form = form_of(role, feature.tags);
-        const bool closed = way.nodes.size() > 3 && way.nodes.front() == way.nodes.back();
-        if (closed && (form == Form::area || form == Form::any)) {
+        if (is_ring(way) && (form == Form::area || form == Form::any)) {
             Cut& cut = cuts_.emplace_back(Cut{1, way.id, std::move(feature), {}, {}});
             for (LonLatPath& run : points.runs_of_ring())
                 cut.stretches.push_back({std::move(run), RingRole::unsaid});
@@ -188,10 +155,8 @@ class FeatureMaking {
     }
 
     void report_boundary(const MapFeature& feature, std::optional<LonLat> place, const std::string& lost) {
-        report(
-            Severity::warning, "boundary-cut", feature, place,
-            "is cut: " + lost + " are not in the file; it is no boundary, and nothing is out of bounds by it",
-            export_more);
+        report(Severity::warning, "boundary-cut", feature, place,
+               "is cut: " + lost + "; it is no boundary, and nothing is out of bounds by it", export_more);
     }
 
     void make(const OsmRelation& relation) {
@@ -205,7 +170,7 @@ class FeatureMaking {
         MapFeature feature = feature_of("relation", area ? "multipolygons" : "relations", relation, tags);
         if (relation.members.empty() && relation.middle && role != Role::none)
             return add_middle(2, relation.id, feature, *relation.middle);
-        Members members = members_of(relation);
+        MemberWays members = members_of(relation, elements_);
         if (role == Role::none) return make_bare(relation, feature, std::move(members));
         if (!area && !line) {
             if (is_golf(role)) result_.findings.push_back(relation_unused(feature, members.place()));
@@ -215,52 +180,16 @@ class FeatureMaking {
         make_area(relation, role, feature, std::move(members));
     }
 
-    Members members_of(const OsmRelation& relation) const {
-        Members members;
-        for (const OsmMember& member : relation.members) {
-            if (member.kind != 'w') continue;
-            const OsmWay* way = elements_.way(member.id);
-            if (way == nullptr) {
-                members.absent.push_back("way/" + std::to_string(member.id));
-                continue;
-            }
-            members.ways.push_back(way);
-            members.roles.push_back(ring_role(member.role));
-            members.points.push_back(points_of(*way, elements_));
-            if (members.points.back().missing > 0) ++members.with_points_missing;
-        }
-        return members;
-    }
-
-    static std::string loss_of(const Members& members) {
-        std::string text = share_of(members.ways.size(), members.count(), "members") + " are in the file";
-        if (members.with_points_missing > 0)
-            text += ", " + std::to_string(members.with_points_missing) + " of them with points missing";
-        return text;
-    }
-
-    static std::vector<Stretch> stretches_of(Members& members) {
-        std::vector<Stretch> stretches;
-        for (std::size_t i = 0; i < members.points.size(); ++i) {
-            WayPoints& points = members.points[i];
-            const OsmWay& way = *members.ways[i];
-            const bool ring = way.nodes.size() > 3 && way.nodes.front() == way.nodes.back();
-            for (LonLatPath& run : ring ? points.runs_of_ring() : points.runs)
-                stretches.push_back({std::move(run), members.roles[i]});
-        }
-        return stretches;
-    }
-
-    void make_line(const OsmRelation& relation, Role role, MapFeature& feature, Members members) {
+    void make_line(const OsmRelation& relation, Role role, MapFeature& feature, MemberWays members) {
         const bool complete = members.complete();
         if (!complete && role == Role::hole) {
             feature.points_missing = 1;
         } else if (!complete) {
             report(severity_of_loss(role), "relation-cut", feature, members.place(),
-                   "is cut: " + loss_of(members) + "; its shape is what is left", export_more);
+                   "is cut: " + members.loss() + "; its shape is what is left", export_more);
         }
         ShapeParts parts;
-        for (Stretch& stretch : joined(stretches_of(members)))
+        for (OutlinePart& stretch : joined(members.outline()))
             parts.paths.push_back(std::move(stretch.path));
         if (role == Role::hole && !complete) {
             feature.shape = std::move(parts.paths);
@@ -270,10 +199,10 @@ class FeatureMaking {
         add(2, relation.id, feature, std::move(parts));
     }
 
-    void make_area(const OsmRelation& relation, Role role, MapFeature& feature, Members members) {
+    void make_area(const OsmRelation& relation, Role role, MapFeature& feature, MemberWays members) {
         const std::optional<LonLat> place = members.place();
         if (!members.complete() && role == Role::boundary)
-            return report_boundary(feature, place, "only " + loss_of(members) + "; the others");
+            return report_boundary(feature, place, members.loss());
         if (!place) {
             const std::string why = members.absent.empty()
                                         ? "it has no members with points"
@@ -284,12 +213,12 @@ class FeatureMaking {
             return;
         }
         if (!members.complete()) {
-            const std::string loss = "is cut: " + loss_of(members);
+            const std::string loss = "is cut: " + members.loss();
             Cut& cut = cuts_.emplace_back(Cut{2, relation.id, std::move(feature), {}, loss});
-            cut.stretches = stretches_of(members);
+            cut.stretches = members.outline();
             return;
         }
-        AssembledArea area = assembled(relation, members);
+        AssembledArea area = members.assembled(relation);
         for (const RingReport& ring : area.reports)
             report(ring.severity, ring.code, feature, ring.place, ring.message, ring.advice);
         ShapeParts parts;
@@ -298,32 +227,25 @@ class FeatureMaking {
         add(2, relation.id, feature, std::move(parts));
     }
 
-    static AssembledArea assembled(const OsmRelation& relation, const Members& members) {
-        std::vector<LonLatPath> paths;
-        for (const WayPoints& points : members.points)
-            paths.push_back(points.all());
-        return assemble_area(relation, members.ways, paths);
-    }
-
     // What the assembler refuses: its closed rings, crossing or not. What does not close is reported.
-    std::vector<LonLatPolygon> rings_as_drawn(Role role, const MapFeature& feature, Members members) {
-        std::vector<Stretch> chains = joined(stretches_of(members));
-        const auto open =
-            std::find_if(chains.begin(), chains.end(), [](const Stretch& chain) { return !chain.closed(); });
+    std::vector<LonLatPolygon> rings_as_drawn(Role role, const MapFeature& feature, MemberWays members) {
+        std::vector<OutlinePart> chains = joined(members.outline());
+        const auto open = std::find_if(chains.begin(), chains.end(),
+                                       [](const OutlinePart& chain) { return !chain.closed(); });
         if (open != chains.end()) {
             const bool all = std::none_of(chains.begin(), chains.end(),
-                                          [](const Stretch& chain) { return chain.closed(); });
+                                          [](const OutlinePart& chain) { return chain.closed(); });
             report(severity_of_loss(role), "relation-incomplete", feature, open->path.back(),
                    all ? "could not be built and is left out: its rings do not close"
                        : "has a ring that does not close, which is left out",
                    "join the outline's ends, or repair the relation");
         }
-        std::erase_if(chains, [](const Stretch& chain) { return !chain.closed(); });
+        std::erase_if(chains, [](const OutlinePart& chain) { return !chain.closed(); });
         return areas_of(chains);
     }
 
     // Lends its inner rings to the way that is its outer ring; of that way are the tags.
-    void make_bare(const OsmRelation& relation, MapFeature& feature, Members members) {
+    void make_bare(const OsmRelation& relation, MapFeature& feature, MemberWays members) {
         const OsmWay* tagged = nullptr;
         for (const OsmWay* way : members.ways) {
             if (tagged == nullptr && role_of(tags_of(*way)) != Role::none) tagged = way;
@@ -332,12 +254,12 @@ class FeatureMaking {
         if (!members.complete()) {
             feature.tags = tags_of(*tagged);
             report(severity_of_loss(role_of(feature.tags)), "relation-cut", feature, members.place(),
-                   "of way/" + std::to_string(tagged->id) + " is cut: " + loss_of(members) +
+                   "of way/" + std::to_string(tagged->id) + " is cut: " + members.loss() +
                        "; rings inside it may be missing",
                    export_more);
             return;
         }
-        std::optional<std::vector<LonLatPolygon>> polygons = assembled(relation, members).polygons;
+        std::optional<std::vector<LonLatPolygon>> polygons = members.assembled(relation).polygons;
         if (!polygons) return;
         std::erase_if(*polygons, [](const LonLatPolygon& polygon) { return polygon.inners.empty(); });
         if (polygons->empty()) return;
@@ -347,7 +269,9 @@ class FeatureMaking {
 
     void make_what_is_cut() {
         if (cuts_.empty()) return;
-        const std::vector<LonLat> golf = golf_places();
+        std::vector<LonLat> golf;
+        for (const Made& made : made_)
+            add_golf_places(made.feature, golf);
         for (Cut& cut : cuts_) {
             const std::optional<LonLat> place = any_place_of(cut.stretches);
             CutArea area = cut_area(std::move(cut.stretches), elements_.box, golf);
@@ -371,45 +295,11 @@ class FeatureMaking {
         }
     }
 
-    static std::optional<LonLat> any_place_of(const std::vector<Stretch>& stretches) {
-        for (const Stretch& stretch : stretches) {
+    static std::optional<LonLat> any_place_of(const std::vector<OutlinePart>& stretches) {
+        for (const OutlinePart& stretch : stretches) {
             if (!stretch.path.empty()) return stretch.path.front();
         }
         return std::nullopt;
-    }
-
-    // Places of what is drawn for golf and lies dry: where holes start and end, tees, greens, fairways,
-    // bunkers, pins. A few of each.
-    std::vector<LonLat> golf_places() const {
-        constexpr std::size_t most = 3000;
-        std::vector<LonLat> places;
-        for (const Made& made : made_) {
-            const Role role = role_of(made.feature.tags);
-            const bool dry = role == Role::tee || role == Role::fairway || role == Role::green ||
-                             role == Role::pin || role == Role::bunker || role == Role::hole;
-            if (!dry) continue;
-            add_places(made.feature.shape, places);
-            if (places.size() > most) break;
-        }
-        return places;
-    }
-
-    static void add_places(const MapShape& shape, std::vector<LonLat>& places) {
-        if (const auto* point = std::get_if<LonLat>(&shape)) {
-            places.push_back(*point);
-        } else if (const auto* paths = std::get_if<std::vector<LonLatPath>>(&shape)) {
-            for (const LonLatPath& path : *paths) {
-                if (path.empty()) continue;
-                places.push_back(path.front());
-                places.push_back(path.back());
-            }
-        } else {
-            for (const LonLatPolygon& polygon : std::get<std::vector<LonLatPolygon>>(shape)) {
-                const std::size_t step = polygon.outer.size() / 8 + 1;
-                for (std::size_t i = 0; i < polygon.outer.size(); i += step)
-                    places.push_back(polygon.outer[i]);
-            }
-        }
     }
 
     const OsmElements& elements_;

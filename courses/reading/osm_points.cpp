@@ -22,6 +22,10 @@ std::vector<LonLatPath> WayPoints::runs_of_ring() const {
     return joined;
 }
 
+bool is_ring(const OsmWay& way) {
+    return way.nodes.size() > 3 && way.nodes.front() == way.nodes.back();
+}
+
 WayPoints points_of(const OsmWay& way, const OsmElements& elements) {
     WayPoints points;
     bool goes_on = false;

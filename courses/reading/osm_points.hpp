@@ -21,6 +21,9 @@ struct WayPoints {
     std::vector<LonLatPath> runs_of_ring() const;
 };
 
+// Whether it ends at the node it starts at.
+bool is_ring(const OsmWay& way);
+
 WayPoints points_of(const OsmWay& way, const OsmElements& elements);
 
 }  // namespace landwidth

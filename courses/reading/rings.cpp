@@ -19,7 +19,7 @@ struct ByPlace {
 
 class Joining {
   public:
-    explicit Joining(std::vector<Stretch> stretches)
+    explicit Joining(std::vector<OutlinePart> stretches)
         : stretches_(std::move(stretches)), used_(stretches_.size(), false) {
         for (std::size_t i = 0; i < stretches_.size(); ++i) {
             if (stretches_[i].closed() || stretches_[i].path.empty()) continue;
@@ -28,12 +28,12 @@ class Joining {
         }
     }
 
-    std::vector<Stretch> join() {
-        std::vector<Stretch> chains;
+    std::vector<OutlinePart> join() {
+        std::vector<OutlinePart> chains;
         for (std::size_t i = 0; i < stretches_.size(); ++i) {
             if (used_[i] || stretches_[i].path.empty()) continue;
             used_[i] = true;
-            Stretch chain = std::move(stretches_[i]);
+            OutlinePart chain = std::move(stretches_[i]);
             if (!chain.closed()) {
                 extend(chain);
                 std::reverse(chain.path.begin(), chain.path.end());
@@ -47,7 +47,7 @@ class Joining {
 
   private:
     // Goes on at the back until it closes or nothing meets it.
-    void extend(Stretch& chain) {
+    void extend(OutlinePart& chain) {
         while (!chain.closed()) {
             const std::optional<std::size_t> next = next_at(chain.path.back(), chain.role);
             if (!next) return;
@@ -70,7 +70,7 @@ class Joining {
         return any;
     }
 
-    std::vector<Stretch> stretches_;
+    std::vector<OutlinePart> stretches_;
     std::vector<bool> used_;
     std::multimap<LonLat, std::size_t, ByPlace> ends_;
 };
@@ -89,7 +89,7 @@ bool is_around(const LonLatPath& outer, const LonLatPath& inner) {
 
 }  // namespace
 
-std::vector<Stretch> joined(std::vector<Stretch> stretches) {
+std::vector<OutlinePart> joined(std::vector<OutlinePart> stretches) {
     return Joining(std::move(stretches)).join();
 }
 
@@ -114,7 +114,7 @@ double degree_area(const LonLatPath& ring) {
     return 0.5 * std::abs(twice);
 }
 
-std::vector<LonLatPolygon> areas_of(const std::vector<Stretch>& rings) {
+std::vector<LonLatPolygon> areas_of(const std::vector<OutlinePart>& rings) {
     std::vector<bool> inner(rings.size(), false);
     for (std::size_t i = 0; i < rings.size(); ++i) {
         inner[i] = rings[i].role == RingRole::inner;
