@@ -39,11 +39,7 @@ void CPL_STDCALL GdalMessages::take(CPLErr level, CPLErrorNum, const char* text)
     for (const std::string_view words : words_of_geos) {
         if (std::string_view(text).starts_with(words)) return;
     }
-    // One line, whatever the driver wrote.
-    std::string line;
-    for (const char c : trimmed(text))
-        line += c == '\n' || c == '\r' ? ' ' : c;
-    self->failure_ = std::move(line);
+    self->failure_ = in_one_line(text);
 }
 
 }  // namespace landwidth

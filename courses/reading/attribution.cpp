@@ -46,10 +46,7 @@ std::string from_json_head(std::string_view head) {
 std::string attribution_from(std::string_view statement) {
     const std::string words = folded(statement);
     if (words.find("openstreetmap") != std::string::npos) return "(c) OpenStreetMap contributors, ODbL";
-    std::string line;
-    for (const char c : trimmed(statement))
-        line += c == '\n' || c == '\r' || c == '\t' ? ' ' : c;
-    return line;
+    return in_one_line(statement);
 }
 
 std::string attribution_of(GDALDataset& dataset, std::string_view head, bool openstreetmap) {

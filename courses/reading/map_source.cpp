@@ -125,7 +125,7 @@ class MapReading {
         };
         if (!document.remark.empty()) {
             report(Severity::warning, "export-incomplete",
-                   "the export says of itself: " + trimmed(document.remark), "export it again");
+                   "the export says of itself: " + in_one_line(document.remark), "export it again");
         }
         if (document.doubled > 0) {
             report(Severity::note, "elements-doubled",

@@ -109,7 +109,7 @@ class BinaryReading {
             throw;
         } catch (const std::exception& failure) {
             throw InputError(file_, std::string("the file is damaged and cannot be read to its end (") +
-                                        failure.what() + "); export or download it again");
+                                        in_one_line(failure.what()) + "); export or download it again");
         }
     }
 

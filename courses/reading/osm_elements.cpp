@@ -112,7 +112,7 @@ LonLat place_in(const std::string& lon, const std::string& lat, const std::strin
     const auto coordinate = [&where](const char* name, const std::string& text, double limit) {
         const std::optional<double> value = number_in(text);
         if (value && std::abs(*value) <= limit) return *value;
-        throw InputError(where, std::string(name) + "=\"" + text + "\" is no " +
+        throw InputError(where, std::string(name) + "=\"" + in_one_line(text) + "\" is no " +
                                     (limit > 90.0 ? "longitude" : "latitude") +
                                     " in degrees; correct or remove it");
     };

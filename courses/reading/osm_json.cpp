@@ -3,6 +3,7 @@
 #include <nlohmann/json.hpp>
 #include <streambuf>
 
+#include "courses/text.hpp"
 #include "geometry/error.hpp"
 
 namespace landwidth {
@@ -87,8 +88,8 @@ class JsonReading {
                 file_ + ", byte " + std::to_string(failure.byte),
                 "the file is damaged here: its JSON breaks off or is not well-formed; export it again");
         } catch (const json::exception& failure) {
-            throw InputError(file_,
-                             std::string("the file is damaged (") + failure.what() + "); export it again");
+            throw InputError(file_, std::string("the file is damaged (") + in_one_line(failure.what()) +
+                                        "); export it again");
         }
         return collector_.finish();
     }

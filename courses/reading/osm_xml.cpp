@@ -102,7 +102,8 @@ std::int64_t OsmHandler::id_of(std::string_view kind, const XML_Char** attribute
         // Reported below with the text.
     }
     refuse("line " + std::to_string(XML_GetCurrentLineNumber(parser_)),
-           std::string(kind) + " has " + std::string(key) + "=\"" + text + "\", which is no number");
+           std::string(kind) + " has " + std::string(key) + "=\"" + in_one_line(text) +
+               "\", which is no number");
 }
 
 void OsmHandler::open_root(std::string_view name, const XML_Char** attributes) {
@@ -111,7 +112,7 @@ void OsmHandler::open_root(std::string_view name, const XML_Char** attributes) {
         refuse("", "this is an OpenStreetMap change file, not a map; export the map itself");
     }
     if (name != "osm") {
-        refuse("", "this is not an OpenStreetMap file: it starts with <" + std::string(name) + ">");
+        refuse("", "this is not an OpenStreetMap file: it starts with <" + in_one_line(name) + ">");
     }
     elements_.copyright = attribute(attributes, "copyright");
     if (elements_.copyright.empty()) elements_.copyright = attribute(attributes, "attribution");

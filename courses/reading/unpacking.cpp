@@ -8,6 +8,7 @@
 #include <osmium/io/gzip_compression.hpp>
 #include <string_view>
 
+#include "courses/text.hpp"
 #include "geometry/error.hpp"
 
 namespace landwidth {
@@ -64,7 +65,12 @@ class UnpackedFile::PackedSource : public UnpackedFile::Source {
     PackedSource(osmium::io::file_compression packing, int descriptor)
         : decompressor_(osmium::io::CompressionFactory::instance().create_decompressor(packing, descriptor)) {
     }
-    std::string read() override { return decompressor_->read(); }
+    std::string read() override {
+        std::string part = decompressor_->read();
+        // Closing tells whether the end is one.
+        if (part.empty()) decompressor_->close();
+        return part;
+    }
 
   private:
     std::unique_ptr<osmium::io::Decompressor> decompressor_;  // closes the descriptor
@@ -91,7 +97,7 @@ std::string UnpackedFile::read() {
         return source_->read();
     } catch (const std::exception& failure) {
         throw InputError(file_, std::string("the file is damaged and cannot be unpacked to its end (") +
-                                    failure.what() + "); export or download it again");
+                                    in_one_line(failure.what()) + "); export or download it again");
     }
 }
 

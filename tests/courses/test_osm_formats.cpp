@@ -1,6 +1,7 @@
 // The same OpenStreetMap data through every format of its own: same features, same findings.
 #include <fstream>
 
+#include "courses/reading/osm_binary.hpp"
 #include "courses/reading/osm_file.hpp"
 #include "tests/catch.hpp"
 #include "tests/courses/map_builder.hpp"
@@ -209,4 +210,65 @@ TEST_CASE("packed and binary files that are damaged are refused with their name"
         REQUIRE(message.find("cut_") == 0);
         REQUIRE(message.find("damaged") != std::string::npos);
     }
+}
+
+TEST_CASE("of a whole region only what lies near golf is kept", "[osm]") {
+    const TemporaryFolder folder;
+    MapBuilder map = many_things();
+    const long far = map.area(rectangle({40'000, 0}, 50, 50), {{"natural", "wood"}});
+    map.node({0, 40'000}, {{"natural", "tree"}});
+    // One end of it near: all of it is kept, since it may be a lake.
+    const long shore = map.line({{-50, 0}, {-30'000, 0}, {-30'000, 900}, {-50, 900}, {-50, 0}}, {});
+    map.relation({{shore, "outer"}}, {{"type", "multipolygon"}, {"natural", "water"}});
+    const std::filesystem::path source = folder.write("map.osm", map.osm());
+    for (const char* command : {"cat", "add-locations-to-ways --ignore-missing-nodes"}) {
+        const std::filesystem::path file = folder.path() / "map.osm.pbf";
+        run_osmium(std::string(command) + " " + source.string() + " --overwrite -o " + file.string());
+        const BinarySource binary{file.string(), "", "pbf"};
+        const OsmElements all = read_osm_binary(binary, "map.osm.pbf", false);
+        const OsmElements near = read_osm_binary(binary, "map.osm.pbf", true);
+        REQUIRE(all.way(far) != nullptr);
+        REQUIRE(near.way(far) == nullptr);
+        REQUIRE(near.ways.size() == all.ways.size() - 1);
+        REQUIRE(near.relations.size() == all.relations.size());
+        REQUIRE(near.way(shore) != nullptr);
+        REQUIRE(near.node(near.way(shore)->nodes[1]) != nullptr);
+        REQUIRE(near.nodes.size() == all.nodes.size() - 5);
+    }
+}
+
+TEST_CASE("the other binary format", "[osm]") {
+    // After the format's public description: every dataset a kind, a length and its bytes; numbers in groups
+    // of seven bits, signed ones with the sign last; ids and positions as differences.
+    const auto number = [](std::uint64_t value) {
+        std::string bytes;
+        for (; value >= 0x80; value >>= 7U)
+            bytes += static_cast<char>((value & 0x7FU) | 0x80U);
+        return bytes + static_cast<char>(value);
+    };
+    const auto difference = [&number](std::int64_t value) {
+        return number(value < 0 ? static_cast<std::uint64_t>(-value - 1) * 2 + 1
+                                : static_cast<std::uint64_t>(value) * 2);
+    };
+    const auto dataset = [&number](char kind, const std::string& bytes) {
+        return std::string(1, kind) + number(bytes.size()) + bytes;
+    };
+    const std::string none(1, '\0');
+    const auto tag = [&none](const std::string& key, const std::string& value) {
+        return none + key + none + value + none;
+    };
+    const std::string refs = difference(1) + difference(1);
+    const std::string text =
+        "\xFF" + dataset('\xE0', "o5m2") +
+        dataset('\x10', difference(1) + none + difference(-330'000'000) + difference(460'000'000)) +
+        dataset('\x10', difference(1) + none + difference(0) + difference(27'000)) + "\xFF" +
+        dataset('\x11',
+                difference(10) + none + number(refs.size()) + refs + tag("golf", "hole") + tag("ref", "4")) +
+        "\xFE";
+    const TemporaryFolder folder;
+    const MapData map = read_map(folder.write("course.o5m", text));
+    REQUIRE(map.features.size() == 1);
+    REQUIRE(map.features.front().id == "way/10");
+    REQUIRE(map.features.front().tag("ref") == "4");
+    check_same_shape(map.features.front().shape, std::vector<LonLatPath>{{{-33.0, 46.0}, {-33.0, 46.0027}}});
 }
