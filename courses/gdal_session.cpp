@@ -33,30 +33,13 @@ GdalMessages::~GdalMessages() {
 void CPL_STDCALL GdalMessages::take(CPLErr level, CPLErrorNum, const char* text) {
     auto* self = static_cast<GdalMessages*>(CPLGetErrorHandlerUserData());
     if (self == nullptr || text == nullptr) return;
-    if (level == CE_Debug) {
-        self->remarks_.emplace_back(text);
-        return;
-    }
     if (level < CE_Failure || self->failure_) return;
     static constexpr std::array<std::string_view, 3> words_of_geos{"TopologyException",
                                                                    "IllegalArgumentException", "GEOS"};
     for (const std::string_view words : words_of_geos) {
         if (std::string_view(text).starts_with(words)) return;
     }
-    // One line, whatever the driver wrote.
-    std::string line;
-    for (const char c : trimmed(text))
-        line += c == '\n' || c == '\r' ? ' ' : c;
-    self->failure_ = std::move(line);
-}
-
-GdalThreadOption::GdalThreadOption(const char* key, const char* value) : key_(key) {
-    if (const char* before = CPLGetThreadLocalConfigOption(key, nullptr)) before_ = before;
-    CPLSetThreadLocalConfigOption(key, value);
-}
-
-GdalThreadOption::~GdalThreadOption() {
-    CPLSetThreadLocalConfigOption(key_.c_str(), before_ ? before_->c_str() : nullptr);
+    self->failure_ = in_one_line(text);
 }
 
 }  // namespace landwidth

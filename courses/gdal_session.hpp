@@ -5,7 +5,6 @@
 
 #include <optional>
 #include <string>
-#include <vector>
 
 namespace landwidth {
 
@@ -20,31 +19,14 @@ class GdalMessages {
     GdalMessages(const GdalMessages&) = delete;
     GdalMessages& operator=(const GdalMessages&) = delete;
 
-    // The first message since the last forget() by which GDAL says that it could not read on. What GEOS says
+    // The first message by which GDAL says that it could not read on. What GEOS says
     // about the shape of one feature is no such thing: shapes are repaired later.
     const std::optional<std::string>& failure() const { return failure_; }
-    // Debug messages, for a driver that has no other way to say what it drops.
-    const std::vector<std::string>& remarks() const { return remarks_; }
-    void forget() { failure_.reset(); }
 
   private:
     static void CPL_STDCALL take(CPLErr level, CPLErrorNum number, const char* text);
 
     std::optional<std::string> failure_;
-    std::vector<std::string> remarks_;
-};
-
-// A configuration option of GDAL set for this thread while it lives.
-class GdalThreadOption {
-  public:
-    GdalThreadOption(const char* key, const char* value);
-    ~GdalThreadOption();
-    GdalThreadOption(const GdalThreadOption&) = delete;
-    GdalThreadOption& operator=(const GdalThreadOption&) = delete;
-
-  private:
-    std::string key_;
-    std::optional<std::string> before_;
 };
 
 }  // namespace landwidth

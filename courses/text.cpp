@@ -36,6 +36,14 @@ std::string trimmed(std::string_view text) {
     return std::string(text);
 }
 
+std::string in_one_line(std::string_view text) {
+    std::string line = trimmed(text);
+    for (char& c : line) {
+        if (static_cast<unsigned char>(c) < 0x20 || c == 0x7F) c = ' ';
+    }
+    return line;
+}
+
 std::string folded(std::string_view text) {
     std::string result;
     const std::string whole = trimmed(text);

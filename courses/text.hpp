@@ -9,6 +9,9 @@
 namespace landwidth {
 
 std::string trimmed(std::string_view text);
+// Trimmed, line breaks, tabs and other control characters turned into blanks: what a file or a library says,
+// for a message of one line.
+std::string in_one_line(std::string_view text);
 
 // For comparing names without regard to case: ASCII, Latin-1, Greek and Cyrillic letters of UTF-8 are folded
 // and runs of blanks become one. Bytes that are no UTF-8 pass unchanged.

@@ -76,6 +76,12 @@ void refuse(HoleDraft& draft, const char* code, std::optional<LonLat> place, std
 void read_line(HoleDraft& draft, double snap_m) {
     const MapShape& shape = draft.feature->shape;
     const char* draw_it = "draw golf=hole as one line from tee to pin";
+    if (const std::size_t missing = draft.feature->points_missing; missing > 0) {
+        return refuse(draft, "hole-points-missing", place_of(shape),
+                      std::to_string(missing) + (missing == 1 ? " point" : " points") +
+                          " of the hole's line " + (missing == 1 ? "is" : "are") + " not in the file",
+                      "export a larger area, with all points of the hole's line in it");
+    }
     if (const auto* polygons = std::get_if<std::vector<LonLatPolygon>>(&shape)) {
         return refuse(draft, "hole-not-a-line", polygons->front().outer.front(),
                       "the hole is drawn as an area, not as a line from tee to pin", draw_it);

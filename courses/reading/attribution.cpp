@@ -41,30 +41,12 @@ std::string from_json_head(std::string_view head) {
     return {};
 }
 
-// An attribute of the root element of an OpenStreetMap XML file.
-std::string from_osm_root(std::string_view head) {
-    const std::size_t root = head.find("<osm");
-    if (root == std::string_view::npos) return {};
-    head = head.substr(root, head.find('>', root) - root);
-    for (const std::string_view key : keys) {
-        const std::string opening = " " + std::string(key) + "=\"";
-        const std::size_t at = head.find(opening);
-        if (at == std::string_view::npos) continue;
-        const std::size_t start = at + opening.size();
-        return trimmed(head.substr(start, head.find('"', start) - start));
-    }
-    return {};
-}
-
 }  // namespace
 
 std::string attribution_from(std::string_view statement) {
     const std::string words = folded(statement);
     if (words.find("openstreetmap") != std::string::npos) return "(c) OpenStreetMap contributors, ODbL";
-    std::string line;
-    for (const char c : trimmed(statement))
-        line += c == '\n' || c == '\r' || c == '\t' ? ' ' : c;
-    return line;
+    return in_one_line(statement);
 }
 
 std::string attribution_of(GDALDataset& dataset, std::string_view head, bool openstreetmap) {
@@ -73,7 +55,6 @@ std::string attribution_of(GDALDataset& dataset, std::string_view head, bool ope
         if (statement.empty()) statement = from_metadata(*layer);
     }
     if (statement.empty() && trimmed(head).starts_with('{')) statement = from_json_head(head);
-    if (statement.empty() && openstreetmap) statement = from_osm_root(head);
     if (statement.empty() && openstreetmap) statement = "OpenStreetMap";
     return attribution_from(statement);
 }

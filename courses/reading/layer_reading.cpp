@@ -1,18 +1,15 @@
 #include "courses/reading/layer_reading.hpp"
 
-#include <algorithm>
-#include <cmath>
 #include <utility>
 
 #include "geometry/error.hpp"
-#include "geometry/units.hpp"
 
 namespace landwidth {
 
 namespace {
 
 // Relations that GDAL cannot build a shape for come with the shapes of all their members, which mean other
-// things.
+// things; files converted from OpenStreetMap data have them in a layer of this name.
 bool is_bag_of_members(const std::string& layer) {
     return layer == "other_relations";
 }
@@ -23,41 +20,14 @@ bool has_shape(const OGRGeometry* geometry) {
            (!geometry->IsEmpty() || wkbFlatten(geometry->getGeometryType()) == wkbPoint);
 }
 
-std::optional<LonLat> any_place(const ShapeParts& parts) {
-    if (!parts.points.empty()) return parts.points.front();
-    for (const LonLatPath& path : parts.paths) {
-        if (!path.empty()) return path.front();
-    }
-    for (const LonLatPolygon& polygon : parts.polygons) {
-        if (!polygon.outer.empty()) return polygon.outer.front();
-    }
-    return std::nullopt;
-}
-
-// Whether a point lies more than a fifth of a degree from the first one, which is 22 km from south to north:
-// a misplaced point, often at (0, 0). Holes of such a length are reported when they are put together.
-bool reaches_too_far(const ShapeParts& parts) {
-    constexpr double furthest_deg = 0.2;
-    const auto far = [](const LonLatPath& path) {
-        return std::any_of(path.begin(), path.end(), [&path](const LonLat& place) {
-            const double east = std::remainder(place.lon_deg - path.front().lon_deg, 360.0) *
-                                std::cos(place.lat_deg * radians_per_degree);
-            return std::abs(east) > furthest_deg ||
-                   std::abs(place.lat_deg - path.front().lat_deg) > furthest_deg;
-        });
-    };
-    return std::any_of(parts.polygons.begin(), parts.polygons.end(),
-                       [&far](const LonLatPolygon& polygon) { return far(polygon.outer); });
-}
-
 }  // namespace
 
-LayerReader::LayerReader(OGRLayer& layer, std::string file, bool openstreetmap)
+LayerReader::LayerReader(OGRLayer& layer, std::string file)
     : file_(std::move(file)),
       name_(layer.GetName()),
       definition_(*layer.GetLayerDefn()),
       fields_(definition_),
-      to_wgs84_(layer.GetSpatialRef(), openstreetmap ? file_ : place()) {}
+      to_wgs84_(layer.GetSpatialRef(), place()) {}
 
 // A multipolygon whose tags are on its outer way, as they used to be.
 void LayerReader::take_bare(OGRFeature& feature, std::vector<MapFeature>& bare) const {
@@ -96,15 +66,11 @@ std::optional<ShapeParts> LayerReader::usable_parts(const OGRGeometry* geometry,
     to_wgs84_.apply(parts, feature.where());
     place = any_place(parts);
     if (is_bag_of_members(name_)) {
-        if (golf)
-            report(Severity::note, "relation-unused", "is a relation that is no multipolygon; it is not used",
-                   "tag the members themselves, or make it a multipolygon");
+        if (golf) findings.push_back(relation_unused(feature, place));
         return std::nullopt;
     }
     if (golf && role != Role::out_of_bounds && reaches_too_far(parts)) {
-        report(Severity::warning, "shape-huge",
-               "reaches further than any course, so that a point of it must be misplaced; it is left out",
-               "correct the misplaced point");
+        findings.push_back(shape_huge(feature, parts));
         return std::nullopt;
     }
     return parts;

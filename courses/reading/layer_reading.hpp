@@ -14,9 +14,8 @@ namespace landwidth {
 
 class LayerReader {
   public:
-    // `openstreetmap`: the layer is one of GDAL's OSM driver.
     // Throws InputError when its CRS cannot be used.
-    LayerReader(OGRLayer& layer, std::string file, bool openstreetmap);
+    LayerReader(OGRLayer& layer, std::string file);
 
     // Adds what the feature is to a hole, if anything; a multipolygon without tags goes to `bare`. Throws
     // InputError for coordinates that are unusable.

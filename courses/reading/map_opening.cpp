@@ -1,13 +1,12 @@
 #include "courses/reading/map_opening.hpp"
 
-#include <cpl_string.h>
 #include <cpl_vsi.h>
 
 #include <fstream>
 #include <nlohmann/json.hpp>
 #include <system_error>
 
-#include "courses/reading/osm_xml.hpp"
+#include "courses/reading/unpacking.hpp"
 #include "courses/text.hpp"
 #include "geometry/error.hpp"
 
@@ -16,6 +15,9 @@ namespace landwidth {
 namespace {
 
 namespace fs = std::filesystem;
+
+// Enough to tell what a file is.
+constexpr std::size_t head_bytes = 4096;
 
 std::string name_of(const fs::path& path) {
     // "course/" ends in an empty name.
@@ -53,15 +55,6 @@ void check_folder(const fs::path& folder) {
     }
 }
 
-std::string head_of(const std::string& gdal_path) {
-    std::string head(4096, '\0');
-    VSILFILE* file = VSIFOpenL(gdal_path.c_str(), "rb");
-    if (file == nullptr) return {};
-    head.resize(VSIFReadL(head.data(), 1, head.size(), file));
-    VSIFCloseL(file);
-    return head;
-}
-
 std::string whole_text(const std::string& gdal_path) {
     std::string text;
     std::string part(1U << 16U, '\0');
@@ -89,21 +82,11 @@ bool starts_with_mark(std::string_view head, char mark) {
             map.file + ", byte " + std::to_string(failure.byte),
             "the file is damaged here: its JSON breaks off or is not well-formed; export it again");
     }
-    if (document.is_object() && document.contains("elements")) {
-        throw InputError(
-            map.file,
-            "is OpenStreetMap data as JSON, which cannot be opened; export it as .osm (XML) or GeoJSON");
-    }
     throw InputError(map.file, "is JSON but not GeoJSON: no feature collection in it");
 }
 
 [[noreturn]] void refuse(const MapPath& map, const GdalMessages& messages) {
-    const std::string extension = folded(fs::path(map.file).extension().string());
     if (starts_with_mark(map.head, '{') || starts_with_mark(map.head, '[')) refuse_json(map);
-    if (extension == ".osm" && starts_with_mark(map.head, '<')) {
-        // Says what is wrong with it, line and all.
-        read_osm_xml(map.gdal, map.file);
-    }
     if (messages.failure())
         throw InputError(map.file, "the map is damaged and cannot be opened (" + *messages.failure() +
                                        "); export or download it again");
@@ -136,10 +119,8 @@ MapPath find_map(const fs::path& path) {
     const std::string inner = folded(path.stem().extension().string());
     if (extension == ".gz") map.gdal = "/vsigzip/" + fs::absolute(path).string();
     if (extension == ".zip" && inner != ".shp") map.gdal = "/vsizip/" + fs::absolute(path).string();
-    map.head = head_of(map.gdal);
-    const GDALDriverH driver = GDALIdentifyDriverEx(map.gdal.c_str(), GDAL_OF_VECTOR, nullptr, nullptr);
-    map.openstreetmap = driver != nullptr && std::string_view(GDALGetDescription(driver)) == "OSM";
-    map.xml = map.openstreetmap && starts_with_mark(map.head, '<');
+    map.head = unpacked_head(map.gdal, head_bytes);
+    map.openstreetmap = osm_format_of(map.head, map.file);
     return map;
 }
 
@@ -147,21 +128,6 @@ GDALDatasetUniquePtr open_map(const MapPath& map, const GdalMessages& messages) 
     GDALDatasetUniquePtr dataset(GDALDataset::Open(map.gdal.c_str(), GDAL_OF_VECTOR | GDAL_OF_READONLY));
     // What opened in part is read on, to find the feature at fault.
     if (!dataset || dataset->GetLayerCount() == 0) refuse(map, messages);
-    return dataset;
-}
-
-GDALDatasetUniquePtr open_openstreetmap(const MapPath& map, const std::string& source,
-                                        const std::string& settings, bool large,
-                                        const GdalMessages& messages) {
-    CPLStringList options;
-    options.SetNameValue("CONFIG_FILE", settings.c_str());
-    // The driver's own index needs ids that ascend and are positive; the other one is as fast for a course.
-    options.SetNameValue("USE_CUSTOM_INDEXING", large ? "YES" : "NO");
-    options.SetNameValue("MAX_TMPFILE_SIZE", "500");
-    const char* const drivers[] = {"OSM", nullptr};
-    GDALDatasetUniquePtr dataset(
-        GDALDataset::Open(source.c_str(), GDAL_OF_VECTOR | GDAL_OF_READONLY, drivers, options.List()));
-    if (!dataset) refuse(map, messages);
     return dataset;
 }
 

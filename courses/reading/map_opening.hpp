@@ -7,15 +7,15 @@
 #include <string>
 
 #include "courses/gdal_session.hpp"
+#include "courses/reading/osm_file.hpp"
 
 namespace landwidth {
 
 struct MapPath {
-    std::string gdal;            // as GDAL takes it: with /vsizip/ or /vsigzip/ before packed files
-    std::string file;            // name without folders, for people
-    bool openstreetmap = false;  // for GDAL's OSM driver
-    bool xml = false;            // of the two OpenStreetMap formats the XML one
-    std::string head;            // the first few kB; empty for a folder
+    std::string gdal;  // as GDAL takes it: with /vsizip/ or /vsigzip/ before packed files
+    std::string file;  // name without folders, for people
+    OsmFormat openstreetmap = OsmFormat::none;  // none: for GDAL
+    std::string head;                           // the first few kB, unpacked; empty for a folder
 };
 
 // Throws InputError: not there, not readable, empty, a folder without a map, part of a Shapefile missing.
@@ -23,9 +23,5 @@ MapPath find_map(const std::filesystem::path& path);
 
 // Opens anything but OpenStreetMap formats. Throws InputError when nothing opens it; `messages` tells why.
 GDALDatasetUniquePtr open_map(const MapPath& map, const GdalMessages& messages);
-// Opens an OpenStreetMap file with settings of our own. `source` is the path or a file of GDAL's memory.
-GDALDatasetUniquePtr open_openstreetmap(const MapPath& map, const std::string& source,
-                                        const std::string& settings, bool large,
-                                        const GdalMessages& messages);
 
 }  // namespace landwidth

@@ -1,18 +1,14 @@
 #include "courses/reading/map_source.hpp"
 
-#include <cpl_vsi.h>
-
 #include <algorithm>
-#include <map>
+#include <iterator>
 #include <optional>
 
 #include "courses/gdal_session.hpp"
 #include "courses/reading/attribution.hpp"
 #include "courses/reading/layer_reading.hpp"
 #include "courses/reading/map_opening.hpp"
-#include "courses/reading/osm_completeness.hpp"
-#include "courses/reading/osm_settings.hpp"
-#include "courses/reading/osm_xml.hpp"
+#include "courses/reading/osm_features.hpp"
 #include "courses/reading/twice_drawn.hpp"
 #include "courses/text.hpp"
 #include "geometry/error.hpp"
@@ -21,22 +17,29 @@ namespace landwidth {
 
 namespace {
 
-// From this size on the OSM driver's own index, which keeps less in memory, is tried first.
-constexpr vsi_l_offset large_bytes = 100'000'000;
-
 void check(const GdalMessages& messages, const std::string& place) {
     if (!messages.failure()) return;
     throw InputError(place, "the file is damaged and cannot be read to its end (" + *messages.failure() +
                                 "); export or download it again");
 }
 
-// A position off the earth in a file whose elements GDAL does not name.
-void check_openstreetmap(const GdalMessages& messages, const std::string& place) {
-    if (messages.failure() && messages.failure()->starts_with("Invalid lon=")) {
-        throw InputError(place, "a node is not on the earth (" + messages.failure()->substr(8) +
-                                    "); correct or remove it");
+MapExtent extent_of(const std::vector<MapFeature>& features) {
+    MapExtent extent = MapExtent::around(place_of(features.front().shape).value_or(LonLat{}));
+    const auto add_all = [&extent](const LonLatPath& path) {
+        for (const LonLat& place : path)
+            extent.add(place);
+    };
+    for (const MapFeature& feature : features) {
+        if (const auto* point = std::get_if<LonLat>(&feature.shape)) {
+            extent.add(*point);
+        } else if (const auto* paths = std::get_if<std::vector<LonLatPath>>(&feature.shape)) {
+            std::for_each(paths->begin(), paths->end(), add_all);
+        } else {
+            for (const LonLatPolygon& polygon : std::get<std::vector<LonLatPolygon>>(feature.shape))
+                add_all(polygon.outer);
+        }
     }
-    check(messages, place);
+    return extent;
 }
 
 class MapReading {
@@ -44,7 +47,7 @@ class MapReading {
     explicit MapReading(const MapPath& map) : map_(map) { data_.source = map.file; }
 
     MapData read() {
-        if (map_.openstreetmap) {
+        if (map_.openstreetmap != OsmFormat::none) {
             read_openstreetmap();
         } else {
             read_layers();
@@ -52,6 +55,7 @@ class MapReading {
         cut_out_inner_rings(bare_, data_.features);
         drop_what_is_drawn_twice(data_.features, data_.findings);
         check_for_golf();
+        if (!data_.extent) data_.extent = extent_of(data_.features);
         return std::move(data_);
     }
 
@@ -61,7 +65,7 @@ class MapReading {
         bool openstreetmap = false;
         for (OGRLayer* layer : dataset->GetLayers()) {
             if (layer->GetGeomType() == wkbNone) continue;
-            LayerReader reader(*layer, map_.file, false);
+            LayerReader reader(*layer, map_.file);
             read_layer(*layer, reader);
             for (const std::string& name : reader.field_names())
                 fields_.push_back(name);
@@ -102,41 +106,26 @@ class MapReading {
     }
 
     void read_openstreetmap() {
-        const OsmSettings settings;
-        data_.attribution = "(c) OpenStreetMap contributors, ODbL";
-        if (map_.xml) {
-            read_xml(settings);
-        } else {
-            read_pbf(settings);
-        }
+        const OsmElements elements = read_osm_file(map_.openstreetmap, map_.gdal, map_.file);
+        data_.attribution =
+            attribution_from(elements.copyright.empty() ? "OpenStreetMap" : elements.copyright);
+        data_.extent = elements.box;
+        read_ = static_cast<GIntBig>(elements.elements);
+        report_disorder(elements);
+        OsmFeatures made = osm_features(elements, map_.file);
+        data_.features = std::move(made.features);
+        bare_ = std::move(made.bare);
+        std::move(made.findings.begin(), made.findings.end(), std::back_inserter(data_.findings));
     }
 
-    void read_xml(const OsmSettings& settings) {
-        const OsmDocument document = read_osm_xml(map_.gdal, map_.file);
-        if (!document.copyright.empty()) data_.attribution = attribution_from(document.copyright);
-        report_disorder(document);
-        if (document.in_order) {
-            read_elements(map_.gdal, settings, false);
-        } else {
-            std::string text = osm_xml_text(document);
-            const std::string path = settings.path() + ".osm";
-            VSILFILE* file =
-                VSIFileFromMemBuffer(path.c_str(), reinterpret_cast<GByte*>(text.data()), text.size(), FALSE);
-            if (file != nullptr) VSIFCloseL(file);
-            read_elements(path, settings, false);
-            VSIUnlink(path.c_str());
-        }
-        report_losses(document, map_.file, data_.features, data_.findings);
-    }
-
-    void report_disorder(const OsmDocument& document) {
+    void report_disorder(const OsmElements& document) {
         const auto report = [this](Severity severity, const char* code, const std::string& message,
                                    const char* advice) {
             data_.findings.push_back({severity, code, "", "", std::nullopt, message, advice});
         };
         if (!document.remark.empty()) {
             report(Severity::warning, "export-incomplete",
-                   "the export says of itself: " + trimmed(document.remark), "export it again");
+                   "the export says of itself: " + in_one_line(document.remark), "export it again");
         }
         if (document.doubled > 0) {
             report(Severity::note, "elements-doubled",
@@ -151,44 +140,6 @@ class MapReading {
         }
     }
 
-    void read_pbf(const OsmSettings& settings) {
-        const GdalThreadOption debug("CPL_DEBUG", "OSM");
-        VSIStatBufL stat;
-        const bool large =
-            VSIStatL(map_.gdal.c_str(), &stat) == 0 && static_cast<vsi_l_offset>(stat.st_size) > large_bytes;
-        try {
-            read_elements(map_.gdal, settings, large);
-        } catch (const InputError&) {
-            const bool wants_other_index =
-                large && messages_.failure() &&
-                messages_.failure()->find("USE_CUSTOM_INDEXING=NO") != std::string::npos;
-            if (!wants_other_index) throw;
-            messages_.forget();
-            data_.features.clear();
-            bare_.clear();
-            data_.findings.clear();
-            read_elements(map_.gdal, settings, false);
-        }
-        report_losses(messages_.remarks(), data_.features, data_.findings);
-    }
-
-    // The driver's layers take turns: features of all of them come in the order of the file.
-    void read_elements(const std::string& source, const OsmSettings& settings, bool large) {
-        const GDALDatasetUniquePtr dataset =
-            open_openstreetmap(map_, source, settings.path(), large, messages_);
-        std::map<OGRLayer*, LayerReader> readers;
-        for (OGRLayer* layer : dataset->GetLayers())
-            readers.try_emplace(layer, *layer, map_.file, true);
-        OGRLayer* layer = nullptr;
-        while (
-            const OGRFeatureUniquePtr feature{dataset->GetNextFeature(&layer, nullptr, nullptr, nullptr)}) {
-            check_openstreetmap(messages_, map_.file);
-            readers.at(layer).take(*feature, data_.features, bare_, data_.findings);
-            ++read_;
-        }
-        check_openstreetmap(messages_, map_.file);
-    }
-
     void check_for_golf() const {
         bool other_sport = false;
         for (const MapFeature& feature : data_.features) {
@@ -197,7 +148,8 @@ class MapReading {
             other_sport = other_sport || role == Role::other_sport;
         }
         std::string problem = "there is no golf on this map: none of its " + std::to_string(read_) +
-                              " features has a golf=* or leisure=golf_course tag";
+                              (map_.openstreetmap == OsmFormat::none ? " features" : " elements") +
+                              " has a golf=* or leisure=golf_course tag";
         if (other_sport) problem += " (disc golf and courses out of use do not count)";
         if (!fields_.empty()) problem += "; its fields are " + enumeration(fields_);
         throw InputError(map_.file, problem);

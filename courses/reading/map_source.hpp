@@ -1,8 +1,11 @@
-// Reads any vector source GDAL opens into features with OpenStreetMap tags. Built on GDAL/OGR and OSR.
+// Reads OpenStreetMap data, and any vector source GDAL opens, into features with OpenStreetMap tags. Built on
+// GDAL/OGR and OSR.
 //
-// - .osm and .osm.pbf with settings of our own: no tag is hidden, no environment variable needed. Elements
-//   may come in any order, more than once, with positions inside the ways; those marked as deleted are left
-//   out.
+// - OpenStreetMap's own formats, told by what is in them: .osm (also .gz, .bz2), .osm.pbf, .o5m, JSON of
+// queries.
+//   Read into one kind of records (osm_elements) and from there in one way (osm_features): the same map gives
+//   the same features and findings. Elements may come in any order, more than once, with positions inside the
+//   ways; those marked as deleted are left out.
 // - GeoJSON, GeoPackage, Shapefile (one, or a folder of them), KML, FlatGeobuf and whatever else this GDAL
 //   opens, also packed as .gz or .zip: every layer is read, fields are tags (names compared without regard to
 //   case; the ten-character names of Shapefile and KML's ExtendedData are recognised), hstore or JSON strings
@@ -16,10 +19,12 @@
 #pragma once
 
 #include <filesystem>
+#include <optional>
 #include <string>
 #include <vector>
 
 #include "courses/finding.hpp"
+#include "courses/reading/map_extent.hpp"
 #include "courses/tags/map_feature.hpp"
 
 namespace landwidth {
@@ -30,6 +35,8 @@ struct MapData {
     // What the source itself says ("(c) OpenStreetMap contributors, ODbL" for OpenStreetMap formats; dataset
     // metadata where it has such); empty when it says nothing.
     std::string attribution;
+    // What the map reaches over, and whether the file says so; absent without features.
+    std::optional<MapExtent> extent;
     std::vector<Finding> findings;
 };
 

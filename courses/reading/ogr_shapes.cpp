@@ -6,6 +6,7 @@
 
 #include "courses/text.hpp"
 #include "geometry/error.hpp"
+#include "geometry/units.hpp"
 
 namespace landwidth {
 
@@ -94,6 +95,52 @@ ShapeParts parts_of(const OGRGeometry& geometry) {
         collect(geometry, parts);
     }
     return parts;
+}
+
+std::optional<LonLat> any_place(const ShapeParts& parts) {
+    if (!parts.points.empty()) return parts.points.front();
+    for (const LonLatPath& path : parts.paths) {
+        if (!path.empty()) return path.front();
+    }
+    for (const LonLatPolygon& polygon : parts.polygons) {
+        if (!polygon.outer.empty()) return polygon.outer.front();
+    }
+    return std::nullopt;
+}
+
+bool reaches_too_far(const ShapeParts& parts) {
+    constexpr double furthest_deg = 0.2;
+    const auto far = [](const LonLatPath& path) {
+        return std::any_of(path.begin(), path.end(), [&path](const LonLat& place) {
+            const double east = std::remainder(place.lon_deg - path.front().lon_deg, 360.0) *
+                                std::cos(place.lat_deg * radians_per_degree);
+            return std::abs(east) > furthest_deg ||
+                   std::abs(place.lat_deg - path.front().lat_deg) > furthest_deg;
+        });
+    };
+    return std::any_of(parts.polygons.begin(), parts.polygons.end(),
+                       [&far](const LonLatPolygon& polygon) { return far(polygon.outer); });
+}
+
+Finding shape_huge(const MapFeature& feature, const ShapeParts& parts) {
+    return {Severity::warning,
+            "shape-huge",
+            feature.label(),
+            "",
+            any_place(parts),
+            tag_words(feature.tags) +
+                " reaches further than any course, so that a point of it must be misplaced; it is left out",
+            "correct the misplaced point"};
+}
+
+Finding relation_unused(const MapFeature& feature, std::optional<LonLat> place) {
+    return {Severity::note,
+            "relation-unused",
+            feature.label(),
+            "",
+            place,
+            tag_words(feature.tags) + " is a relation that is no multipolygon; it is not used",
+            "tag the members themselves, or make it a multipolygon"};
 }
 
 ToWgs84::ToWgs84(const OGRSpatialReference* crs, const std::string& place) {

@@ -5,6 +5,7 @@
 #include <ogr_spatialref.h>
 
 #include <memory>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -22,6 +23,15 @@ struct ShapeParts {
     bool empty_point = false;  // a point without coordinates, or with some that are no numbers
 };
 ShapeParts parts_of(const OGRGeometry& geometry);
+// Any place of them, to point at; absent when they have none.
+std::optional<LonLat> any_place(const ShapeParts& parts);
+// Whether a point of an area lies more than a fifth of a degree from its first one, which is 22 km from south
+// to north: a misplaced point, often at (0, 0). Holes of such a length are reported when they are put
+// together.
+bool reaches_too_far(const ShapeParts& parts);
+// The findings for such a feature, and for a relation that is no multipolygon; both are left out.
+Finding shape_huge(const MapFeature& feature, const ShapeParts& parts);
+Finding relation_unused(const MapFeature& feature, std::optional<LonLat> place);
 
 // Brings the coordinates of a layer to WGS 84 longitude, latitude.
 class ToWgs84 {

@@ -159,11 +159,7 @@ class Former {
                "draw the outline or remove the feature");
     }
 
-    Severity severity_of_loss() const {
-        const Role role = role_of(feature_.tags);
-        return role == Role::building || role == Role::road || role == Role::path ? Severity::note
-                                                                                  : Severity::warning;
-    }
+    Severity severity_of_loss() const { return landwidth::severity_of_loss(role_of(feature_.tags)); }
 
     void report(Severity severity, const char* code, std::optional<LonLat> place, const std::string& message,
                 const std::string& advice) {

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 
+#include "courses/tags/vocabulary.hpp"
 #include "courses/text.hpp"
 
 namespace landwidth {
@@ -10,8 +11,6 @@ namespace landwidth {
 namespace {
 
 constexpr std::array<std::string_view, 3> packed_names{"other_tags", "all_tags", "tags"};
-constexpr std::array<std::string_view, 8> choosing_names{"golf",      "leisure",  "natural", "landuse",
-                                                         "landcover", "waterway", "highway", "building"};
 // Fields that only OpenStreetMap data has, whatever wrote the file.
 constexpr std::array<std::string_view, 6> openstreetmap_names{"osm_id", "osm_way_id", "full_id",
                                                               "@id",    "@osmid",     "osm_type"};
@@ -105,7 +104,7 @@ TagFields::TagFields(const OGRFeatureDefn& layer) {
         fields_.push_back({.index = i,
                            .name = name,
                            .packed = is_one_of(name, packed_names),
-                           .chooses = is_one_of(name, choosing_names),
+                           .chooses = is_one_of(name, role_keys),
                            .truth = type == OFTInteger && field.GetSubType() == OFSTBoolean,
                            .list = type == OFTStringList || type == OFTIntegerList ||
                                    type == OFTInteger64List || type == OFTRealList});
@@ -119,7 +118,7 @@ bool TagFields::worth_reading(OGRFeature& feature) const {
         if (!feature.IsFieldSetAndNotNull(field.index)) continue;
         if (field.chooses) return true;
         const std::string_view text = feature.GetFieldAsString(field.index);
-        for (const std::string_view name : choosing_names) {
+        for (const std::string_view name : role_keys) {
             if (text.find(name) != std::string_view::npos) return true;
         }
     }

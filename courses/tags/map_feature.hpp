@@ -31,6 +31,8 @@ struct MapFeature {
     std::string file;
     Tags tags;
     MapShape shape;
+    // Of a line: how many of its points the source lacks. The shape is what is left.
+    std::size_t points_missing = 0;
 
     // "" when absent.
     const std::string& tag(const std::string& key) const;

@@ -152,6 +152,11 @@ Role role_in_use(const Tags& tags) {
 
 }  // namespace
 
+Severity severity_of_loss(Role role) {
+    return role == Role::building || role == Role::road || role == Role::path ? Severity::note
+                                                                              : Severity::warning;
+}
+
 Role role_of(const Tags& tags) {
     const Role role = role_in_use(tags);
     return is_golf(role) && (of_another_sport(tags) || out_of_use(tags)) ? Role::other_sport : role;

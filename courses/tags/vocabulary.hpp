@@ -5,9 +5,12 @@
 // courses out of use are none of ours. Values are compared without regard to case.
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string>
+#include <string_view>
 
+#include "courses/finding.hpp"
 #include "courses/map_assumptions.hpp"
 #include "courses/tags/map_feature.hpp"
 
@@ -51,6 +54,12 @@ enum class Form {
 };
 
 Role role_of(const Tags& tags);
+// Keys (lower case) that decide a role: a feature without any of them has none.
+inline constexpr std::array<std::string_view, 8> role_keys{"golf",      "leisure",  "natural", "landuse",
+                                                           "landcover", "waterway", "highway", "building"};
+// What it means when a feature of this role is lost: a note for what only stands beside a hole (buildings,
+// roads, paths), else a warning.
+Severity severity_of_loss(Role role);
 Form form_of(Role role, const Tags& tags);
 // Words for a person: "golf=fairway", "natural=water", the tag the role came from.
 std::string tag_words(const Tags& tags);

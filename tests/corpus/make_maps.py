@@ -4,6 +4,9 @@
 Needs the fixtures of tests/courses and GDAL's ogr2ogr. Run it with: python3 make_maps.py
 """
 
+import bz2
+import gzip
+import json
 import subprocess
 import tempfile
 from pathlib import Path
@@ -44,6 +47,16 @@ def texts():
     write("picture.png", b"\x89PNG\r\n\x1a\n\x00\x00\x00\rIHDR\x00\x00\x00\x01\x00\x00\x00\x01\x08\x06\x00\x00\x00")
     write("not_geo.json", '{"course": "none", "holes": 18}\n')
     write("overpass.json", '{"version": 0.6, "elements": [{"type": "node", "id": 1, "lat": 46, "lon": -33}]}\n')
+    query = {"version": 0.6, "osm3s": {"copyright": "The committee"}, "elements": [
+        {"type": "node", "id": 1, "lat": 46, "lon": -33}, {"type": "node", "id": 2, "lat": 46.0027, "lon": -33},
+        {"type": "way", "id": 10, "nodes": [1, 2], "tags": {"golf": "hole", "ref": "1"}},
+        {"type": "way", "id": 11, "tags": {"golf": "green"}, "geometry": [
+            {"lat": 46.00265, "lon": -33.0001}, {"lat": 46.00265, "lon": -32.9999}, {"lat": 46.0028, "lon": -32.9999},
+            {"lat": 46.0028, "lon": -33.0001}, {"lat": 46.00265, "lon": -33.0001}]}]}
+    write("query.json", json.dumps({**query, "remark": "runtime error: Query timed out"}) + "\n")
+    write("truncated_query.json", json.dumps(query)[:300])
+    clipped = HOLE.replace('<nd ref="2"/>', '<nd ref="2"/><nd ref="77"/>')
+    write("hole_cut.osm", osm('<bounds minlat="45.999" minlon="-33.001" maxlat="46.003" maxlon="-32.999"/>', NODES, clipped, GREEN))
     write("web_page.osm", "<html><body><p>Too many requests</p></body></html>\n")
     write("changes.osm", '<osmChange version="0.6"><create></create></osmChange>\n')
     write("folder_without_maps/notes.txt", "No map here.\n")
@@ -75,7 +88,11 @@ def texts():
 
 def binaries():
     source = DATA / "two_holes.osm"
-    write("truncated.osm.pbf", (DATA / "two_holes.osm.pbf").read_bytes()[:1200])
+    pbf = (DATA / "two_holes.osm.pbf").read_bytes()
+    write("truncated.osm.pbf", pbf[:1200])
+    write("damaged.osm.pbf", pbf[:1500] + bytes(byte ^ 0x55 for byte in pbf[1500:1560]) + pbf[1560:])
+    write("truncated.osm.bz2", bz2.compress(source.read_bytes())[:800])
+    write("truncated.osm.gz", gzip.compress(source.read_bytes(), mtime=0)[:800])
     write("zero_byte.shp", b"")
     with tempfile.TemporaryDirectory() as folder:
 

@@ -32,7 +32,7 @@ TEST_CASE("not a map at all", "[bad]") {
     check_refused("zero_byte.shp", {"zero_byte.shp", "is empty"});
     check_refused("picture.png", {"picture.png", "is not a map"});
     check_refused("not_geo.json", {"not_geo.json", "not GeoJSON"});
-    check_refused("overpass.json", {"overpass.json", "export it as .osm"});
+    check_refused("overpass.json", {"overpass.json", "no golf on this map"});
     check_refused("web_page.osm", {"web_page.osm", "starts with <html>"});
     check_refused("changes.osm", {"changes.osm", "change file"});
     check_refused("folder_without_maps", {"folder_without_maps", "without a Shapefile"});

@@ -117,21 +117,29 @@ TEST_CASE("what the export left out is reported", "[osm]") {
     REQUIRE(remarks.front().message.find("Query timed out") != std::string::npos);
 }
 
-TEST_CASE("what a .osm.pbf left out is reported as far as its reader tells", "[osm]") {
+TEST_CASE("what a .osm.pbf left out is reported as for any other format", "[osm]") {
     const std::filesystem::path file =
         std::filesystem::path(LANDWIDTH_TESTS_DIR) / "courses" / "data" / "incomplete.osm.pbf";
     const MapData map = read_map(file);
-    const auto only = [&map](const char* code) {
-        const std::vector<Finding> found = findings_of(map.findings, code);
+    const auto only = [](const std::vector<Finding>& findings, const char* code) {
+        const std::vector<Finding> found = findings_of(findings, code);
         REQUIRE(found.size() == 1);
-        REQUIRE(found.front().severity == Severity::warning);
         return found.front();
     };
-    REQUIRE(only("points-missing").feature == "way/1003");
-    REQUIRE(only("points-missing").message.find("1 of the 5 points of golf=fairway") != std::string::npos);
-    REQUIRE(only("relation-incomplete").feature == "relation/5001");
-    REQUIRE(only("ring-thin").feature == "way/1004");
-    REQUIRE(assemble_course(map, {}, assumptions()).holes.size() == 1);
+    const Finding points = only(map.findings, "points-missing");
+    REQUIRE(points.feature == "way/1003");
+    REQUIRE(points.severity == Severity::warning);
+    REQUIRE(points.message.find("golf=fairway is cut: 1 of its 5 points") != std::string::npos);
+    const Finding relation = only(map.findings, "relation-cut");
+    REQUIRE(relation.feature == "relation/5001");
+    REQUIRE(relation.severity == Severity::warning);
+    REQUIRE(relation.message.find("1 of its 2 members") != std::string::npos);
+    REQUIRE(relation.place.has_value());
+    const Course course = assemble_course(map, {}, assumptions());
+    REQUIRE(course.holes.size() == 1);
+    const Finding hole_2 = only(course.findings, "hole-line-point");
+    REQUIRE(hole_2.feature == "way/1004");
+    REQUIRE(hole_2.severity == Severity::error);
 }
 
 TEST_CASE("multipolygons: inner rings, several outers, tags on the outer way", "[osm]") {

@@ -1,0 +1,318 @@
+#include "courses/reading/osm_features.hpp"
+
+#include <algorithm>
+
+#include "courses/reading/cut_areas.hpp"
+#include "courses/reading/ogr_shapes.hpp"
+#include "courses/reading/osm_members.hpp"
+#include "courses/tags/vocabulary.hpp"
+#include "courses/text.hpp"
+
+namespace landwidth {
+
+namespace {
+
+std::string tag_of(const Tags& tags, const char* key) {
+    const auto found = tags.find(key);
+    return found == tags.end() ? std::string() : folded(found->second);
+}
+
+constexpr const char* export_more = "export a larger area, with all points and members of what lies in it";
+
+class FeatureMaking {
+  public:
+    FeatureMaking(const OsmElements& elements, const std::string& file) : elements_(elements), file_(file) {}
+
+    OsmFeatures make() {
+        for (const OsmNode& node : elements_.nodes)
+            make(node);
+        for (const OsmWay& way : elements_.ways)
+            make(way);
+        for (const OsmRelation& relation : elements_.relations)
+            make(relation);
+        make_what_is_cut();
+        std::stable_sort(made_.begin(), made_.end(), [](const Made& a, const Made& b) {
+            return std::pair(a.kind, a.id) < std::pair(b.kind, b.id);
+        });
+        result_.features.reserve(made_.size());
+        for (Made& made : made_)
+            result_.features.push_back(std::move(made.feature));
+        return std::move(result_);
+    }
+
+  private:
+    struct Made {
+        int kind;  // 0 a node, 1 a way, 2 a relation
+        std::int64_t id;
+        MapFeature feature;
+    };
+    // An area of which the file holds a part only; built when all golf that is there is known.
+    struct Cut {
+        int kind;
+        std::int64_t id;
+        MapFeature feature;
+        std::vector<OutlinePart> stretches;
+        std::string loss;  // "is cut: 2 of its 5 members are in the file"; empty: told already
+    };
+
+    MapFeature feature_of(const char* kind, const char* layer, const OsmElement& element, Tags tags) const {
+        return {std::string(kind) + "/" + std::to_string(element.id), layer, file_, std::move(tags),
+                std::vector<LonLatPath>{}};
+    }
+
+    void report(Severity severity, const char* code, const MapFeature& feature, std::optional<LonLat> place,
+                const std::string& message, const std::string& advice) {
+        result_.findings.push_back(
+            {severity, code, feature.id, "", place, tag_words(feature.tags) + " " + message, advice});
+    }
+
+    void add(int kind, std::int64_t id, const MapFeature& feature, ShapeParts parts) {
+        const Role role = role_of(feature.tags);
+        for (MapShape& shape :
+             shapes_in_form(std::move(parts), form_of(role, feature.tags), feature, result_.findings)) {
+            ShapeParts formed;
+            if (const auto* polygons = std::get_if<std::vector<LonLatPolygon>>(&shape))
+                formed.polygons = *polygons;
+            if (is_golf(role) && role != Role::out_of_bounds && reaches_too_far(formed)) {
+                result_.findings.push_back(shape_huge(feature, formed));
+                continue;
+            }
+            MapFeature& added = made_.emplace_back(Made{kind, id, feature}).feature;
+            added.shape = std::move(shape);
+        }
+    }
+
+    void make(const OsmNode& node) {
+        if (node.tags.empty()) return;
+        Tags tags = tags_of(node);
+        if (role_of(tags) == Role::none) return;
+        ShapeParts parts;
+        parts.points.push_back(node.place);
+        add(0, node.id, feature_of("node", "points", node, std::move(tags)), std::move(parts));
+    }
+
+    void make(const OsmWay& way) {
+        if (way.tags.empty()) return;
+        Tags tags = tags_of(way);
+        const Role role = role_of(tags);
+        if (role == Role::none) return;
+        MapFeature feature = feature_of("way", "lines", way, std::move(tags));
+        if (way.nodes.empty() && way.middle) return add_middle(1, way.id, feature, *way.middle);
+        WayPoints points = points_of(way, elements_);
+        if (role == Role::hole) return make_hole_line(way, feature, std::move(points));
+        if (points.missing > 0) return make_cut(way, role, feature, std::move(points));
+        if (points.count < 2) return report_thin(feature, role, points);
+        ShapeParts parts;
+        parts.paths = std::move(points.runs);
+        add(1, way.id, feature, std::move(parts));
+    }
+
+    // An export of middles only.
+    void add_middle(int kind, std::int64_t id, const MapFeature& feature, LonLat middle) {
+        ShapeParts parts;
+        parts.points.push_back(middle);
+        add(kind, id, feature, std::move(parts));
+    }
+
+    // Kept whatever is left of it, so that its hole is reported as one that cannot be planned.
+    void make_hole_line(const OsmWay& way, MapFeature& feature, WayPoints points) {
+        if (points.missing == 0 && points.count >= 2) {
+            ShapeParts parts;
+            parts.paths = std::move(points.runs);
+            return add(1, way.id, feature, std::move(parts));
+        }
+        feature.points_missing = points.missing;
+        feature.shape = std::vector<LonLatPath>{points.all()};
+        made_.push_back({1, way.id, std::move(feature)});
+    }
+
+    void report_thin(const MapFeature& feature, Role role, const WayPoints& points) {
+        const std::string why =
+            points.missing > 0 ? " (" + share_of(points.missing, points.missing + points.count, "points") +
+                                     " not in the file)"
+                               : "";
+        report(severity_of_loss(role), "ring-thin", feature, points.any(),
+               "has fewer than two points" + why + " and is left out", "draw it or remove the way");
+    }
+
+    void make_cut(const OsmWay& way, Role role, MapFeature& feature, WayPoints points) {
+        const std::string lost = share_of(points.missing, way.nodes.size(), "points");
+        if (role == Role::boundary) return report_boundary(feature, points.any(), lost + " not in the file");
+        if (points.count < 2) return report_thin(feature, role, points);
+        report(severity_of_loss(role), "points-missing", feature, points.any(),
+               "is cut: " + lost + " not in the file; its shape is what is left", export_more);
+        const Form form = form_of(role, feature.tags);
+        if (is_ring(way) && (form == Form::area || form == Form::any)) {
+            Cut& cut = cuts_.emplace_back(Cut{1, way.id, std::move(feature), {}, {}});
+            for (LonLatPath& run : points.runs_of_ring())
+                cut.stretches.push_back({std::move(run), RingRole::unsaid});
+            return;
+        }
+        ShapeParts parts;
+        parts.paths = std::move(points.runs);
+        std::erase_if(parts.paths, [](const LonLatPath& run) { return run.size() < 2; });
+        add(1, way.id, feature, std::move(parts));
+    }
+
+    void report_boundary(const MapFeature& feature, std::optional<LonLat> place, const std::string& lost) {
+        report(Severity::warning, "boundary-cut", feature, place,
+               "is cut: " + lost + "; it is no boundary, and nothing is out of bounds by it", export_more);
+    }
+
+    void make(const OsmRelation& relation) {
+        Tags tags = tags_of(relation);
+        const std::string type = tag_of(tags, "type");
+        const bool area = type == "multipolygon" || type == "boundary";
+        const bool line = type == "multilinestring" || type == "route";
+        const Role role = role_of(tags);
+        const bool only_type = area && tags.size() == 1;
+        if (role == Role::none && !only_type) return;
+        MapFeature feature = feature_of("relation", area ? "multipolygons" : "relations", relation, tags);
+        if (relation.members.empty() && relation.middle && role != Role::none)
+            return add_middle(2, relation.id, feature, *relation.middle);
+        MemberWays members = members_of(relation, elements_);
+        if (role == Role::none) return make_bare(relation, feature, std::move(members));
+        if (!area && !line) {
+            if (is_golf(role)) result_.findings.push_back(relation_unused(feature, members.place()));
+            return;
+        }
+        if (line) return make_line(relation, role, feature, std::move(members));
+        make_area(relation, role, feature, std::move(members));
+    }
+
+    void make_line(const OsmRelation& relation, Role role, MapFeature& feature, MemberWays members) {
+        const bool complete = members.complete();
+        if (!complete && role == Role::hole) {
+            feature.points_missing = 1;
+        } else if (!complete) {
+            report(severity_of_loss(role), "relation-cut", feature, members.place(),
+                   "is cut: " + members.loss() + "; its shape is what is left", export_more);
+        }
+        ShapeParts parts;
+        for (OutlinePart& stretch : joined(members.outline()))
+            parts.paths.push_back(std::move(stretch.path));
+        if (role == Role::hole && !complete) {
+            feature.shape = std::move(parts.paths);
+            made_.push_back({2, relation.id, std::move(feature)});
+            return;
+        }
+        add(2, relation.id, feature, std::move(parts));
+    }
+
+    void make_area(const OsmRelation& relation, Role role, MapFeature& feature, MemberWays members) {
+        const std::optional<LonLat> place = members.place();
+        if (!members.complete() && role == Role::boundary)
+            return report_boundary(feature, place, members.loss());
+        if (!place) {
+            const std::string why = members.absent.empty()
+                                        ? "it has no members with points"
+                                        : "the file lacks its members " + enumeration(members.absent, 5);
+            report(severity_of_loss(role), "relation-incomplete", feature, std::nullopt,
+                   "could not be built and is left out: " + why,
+                   "export a larger area with all members, or repair the relation");
+            return;
+        }
+        if (!members.complete()) {
+            const std::string loss = "is cut: " + members.loss();
+            Cut& cut = cuts_.emplace_back(Cut{2, relation.id, std::move(feature), {}, loss});
+            cut.stretches = members.outline();
+            return;
+        }
+        AssembledArea area = members.assembled(relation);
+        for (const RingReport& ring : area.reports)
+            report(ring.severity, ring.code, feature, ring.place, ring.message, ring.advice);
+        ShapeParts parts;
+        parts.polygons =
+            area.polygons ? std::move(*area.polygons) : rings_as_drawn(role, feature, std::move(members));
+        add(2, relation.id, feature, std::move(parts));
+    }
+
+    // What the assembler refuses: its closed rings, crossing or not. What does not close is reported.
+    std::vector<LonLatPolygon> rings_as_drawn(Role role, const MapFeature& feature, MemberWays members) {
+        std::vector<OutlinePart> chains = joined(members.outline());
+        const auto open = std::find_if(chains.begin(), chains.end(),
+                                       [](const OutlinePart& chain) { return !chain.closed(); });
+        if (open != chains.end()) {
+            const bool all = std::none_of(chains.begin(), chains.end(),
+                                          [](const OutlinePart& chain) { return chain.closed(); });
+            report(severity_of_loss(role), "relation-incomplete", feature, open->path.back(),
+                   all ? "could not be built and is left out: its rings do not close"
+                       : "has a ring that does not close, which is left out",
+                   "join the outline's ends, or repair the relation");
+        }
+        std::erase_if(chains, [](const OutlinePart& chain) { return !chain.closed(); });
+        return areas_of(chains);
+    }
+
+    // Lends its inner rings to the way that is its outer ring; of that way are the tags.
+    void make_bare(const OsmRelation& relation, MapFeature& feature, MemberWays members) {
+        const OsmWay* tagged = nullptr;
+        for (const OsmWay* way : members.ways) {
+            if (tagged == nullptr && role_of(tags_of(*way)) != Role::none) tagged = way;
+        }
+        if (tagged == nullptr) return;
+        if (!members.complete()) {
+            feature.tags = tags_of(*tagged);
+            report(severity_of_loss(role_of(feature.tags)), "relation-cut", feature, members.place(),
+                   "of way/" + std::to_string(tagged->id) + " is cut: " + members.loss() +
+                       "; rings inside it may be missing",
+                   export_more);
+            return;
+        }
+        std::optional<std::vector<LonLatPolygon>> polygons = members.assembled(relation).polygons;
+        if (!polygons) return;
+        std::erase_if(*polygons, [](const LonLatPolygon& polygon) { return polygon.inners.empty(); });
+        if (polygons->empty()) return;
+        feature.shape = std::move(*polygons);
+        result_.bare.push_back(std::move(feature));
+    }
+
+    void make_what_is_cut() {
+        if (cuts_.empty()) return;
+        std::vector<LonLat> golf;
+        for (const Made& made : made_)
+            add_golf_places(made.feature, golf);
+        for (Cut& cut : cuts_) {
+            const std::optional<LonLat> place = any_place_of(cut.stretches);
+            CutArea area = cut_area(std::move(cut.stretches), elements_.box, golf);
+            const Role role = role_of(cut.feature.tags);
+            if (!cut.loss.empty()) {
+                const char* outcome = area.polygons.empty()
+                                          ? "; nothing of it holds ground, and it is left out"
+                                      : area.along_box ? "; it is built as far as it reaches, closed along "
+                                                         "the box of the export"
+                                                       : "; it is built of what is there, closed the "
+                                                         "shortest way";
+                report(severity_of_loss(role), "relation-cut", cut.feature, place, cut.loss + outcome,
+                       export_more);
+            } else if (area.polygons.empty()) {
+                report(severity_of_loss(role), "ring-thin", cut.feature, place,
+                       "holds no ground in what is left of it and is left out", export_more);
+            }
+            ShapeParts parts;
+            parts.polygons = std::move(area.polygons);
+            add(cut.kind, cut.id, cut.feature, std::move(parts));
+        }
+    }
+
+    static std::optional<LonLat> any_place_of(const std::vector<OutlinePart>& stretches) {
+        for (const OutlinePart& stretch : stretches) {
+            if (!stretch.path.empty()) return stretch.path.front();
+        }
+        return std::nullopt;
+    }
+
+    const OsmElements& elements_;
+    const std::string& file_;
+    OsmFeatures result_;
+    std::vector<Made> made_;
+    std::vector<Cut> cuts_;
+};
+
+}  // namespace
+
+OsmFeatures osm_features(const OsmElements& elements, const std::string& file) {
+    return FeatureMaking(elements, file).make();
+}
+
+}  // namespace landwidth
