@@ -9,6 +9,7 @@
 #include "courses/reading/layer_reading.hpp"
 #include "courses/reading/map_opening.hpp"
 #include "courses/reading/osm_features.hpp"
+#include "courses/reading/stray_points.hpp"
 #include "courses/reading/twice_drawn.hpp"
 #include "courses/text.hpp"
 #include "geometry/error.hpp"
@@ -52,6 +53,7 @@ class MapReading {
         } else {
             read_layers();
         }
+        leave_out_stray_points(data_.features, data_.findings);
         cut_out_inner_rings(bare_, data_.features);
         drop_what_is_drawn_twice(data_.features, data_.findings);
         check_for_golf();
