@@ -13,10 +13,17 @@ namespace landwidth {
 
 namespace {
 
-// Sweeps: before the first draw, and from one to the next; and of a trial that tells where to start from.
-// Drawn so far apart, draws of most figures are as good as independent; of the share of rare mishits every
-// second is.
-constexpr int burn_in = 80, thinning = 8, trial = 40;
+// Sweeps: before the first draw, and of a trial that tells where to start from.
+constexpr int burn_in = 80, trial = 40;
+// From one draw to the next. Few shots can be read in more than one way (a wide pattern, or a narrow one with
+// mishits), and a chain goes from one reading to the other once in some hundred sweeps; many shots leave one.
+int sweeps_between_draws(const GolferModel& model) {
+    constexpr std::size_t few = 300, many = 2000;
+    std::size_t shots = 0;
+    for (const ModelBuild& build : model.builds)
+        shots += build.shots.size();
+    return shots <= few ? 16 : shots <= many ? 8 : 3;
+}
 // Walks of the spreads and shares a sweep: they only read sums.
 constexpr int walks = 2;
 
@@ -280,6 +287,7 @@ std::vector<GolferState> drawn_after_shots(const GolferModel& model, CounterBits
     Sampler sampler(model, bits, best_start(model, bits));
     for (int sweep = 0; sweep < burn_in; ++sweep)
         sampler.sweep();
+    const int thinning = sweeps_between_draws(model);
     std::vector<GolferState> draws;
     for (int draw = 0; draw < count; ++draw) {
         for (int sweep = 0; sweep < thinning; ++sweep)

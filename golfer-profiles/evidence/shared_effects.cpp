@@ -3,6 +3,7 @@
 #include <boost/random/gamma_distribution.hpp>
 #include <boost/random/normal_distribution.hpp>
 #include <boost/random/uniform_01.hpp>
+#include <cmath>
 #include <limits>
 
 namespace landwidth {
@@ -11,6 +12,8 @@ namespace {
 
 // Half of the 4 degrees of freedom of what differs between golfers and between clubs.
 constexpr double half_dof = 2.0;
+// A spread is no less than the typical one over this.
+constexpr double least_spread = 5.0;
 
 // w of a normal effect N(0, sd^2 / w) that is a t in all.
 double weight_given(double effect, double sd, CounterBits& bits) {
@@ -87,8 +90,12 @@ Eigen::VectorXd any_draw(const GolferModel& model, Trait trait, SharedEffects& e
 
 }  // namespace
 
-double highest_of(Trait trait) {
-    return trait == Trait::logit_mishits ? 0.0 : std::numeric_limits<double>::infinity();
+TraitRange range_of(const ModelBuild& build, Trait trait) {
+    constexpr double infinite = std::numeric_limits<double>::infinity();
+    if (trait == Trait::logit_mishits) return {-infinite, 0.0};
+    if (trait == Trait::log_along || trait == Trait::log_across)
+        return {of(build.typical, trait) - std::log(least_spread), infinite};
+    return {-infinite, infinite};
 }
 
 Eigen::VectorXd draw_trait_before_shots(const GolferModel& model, Trait trait, SharedEffects& effects,
@@ -98,8 +105,9 @@ Eigen::VectorXd draw_trait_before_shots(const GolferModel& model, Trait trait, S
         const Eigen::VectorXd off = any_draw(model, trait, effects, bits);
         bool allowed = true;
         for (std::size_t i = 0; i < model.builds.size(); ++i)
-            allowed = allowed && of(model.builds[i].typical, trait) + off[static_cast<Eigen::Index>(i)] <=
-                                     highest_of(trait);
+            allowed =
+                allowed && range_of(model.builds[i], trait)
+                               .holds(of(model.builds[i].typical, trait) + off[static_cast<Eigen::Index>(i)]);
         if (allowed || tries == most_tries) return off;
     }
 }

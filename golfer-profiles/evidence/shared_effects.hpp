@@ -20,9 +20,14 @@ double gamma_variate(double shape, CounterBits& bits);  // scale 1
 void draw_shared(const GolferModel& model, Trait trait, const Eigen::VectorXd& off, SharedEffects& effects,
                  CounterBits& bits);
 
-// The highest value that a build may have: mishits are fewer than the usual shots, or they were the usual
-// ones.
-double highest_of(Trait trait);
+// What values a build may have. Mishits are fewer than the usual shots, or they were the usual ones; a spread
+// is no less than a fifth of the typical one (an assumption): shots that are all alike are rounded, or were
+// not recorded, and are no golfer without any spread.
+struct TraitRange {
+    double lowest, highest;
+    bool holds(double value) const { return value >= lowest && value <= highest; }
+};
+TraitRange range_of(const ModelBuild& build, Trait trait);
 
 // One draw of everything shared before any shot, and the builds' values less typical.
 Eigen::VectorXd draw_trait_before_shots(const GolferModel& model, Trait trait, SharedEffects& effects,
@@ -47,7 +52,6 @@ class TraitWalk {
           log_likelihood_(log_likelihood),
           shots_(shots),
           bits_(bits),
-          highest_(highest_of(trait)),
           now_(model.builds.size()) {
         for (std::size_t i = 0; i < now_.size(); ++i)
             now_[i] = log_likelihood_(i, of(state.builds[i], trait));
@@ -72,11 +76,12 @@ class TraitWalk {
         const double told = shots_(i);
         if (!(told > 0.0)) {
             const double drawn = mean + sds_.build * standard_normal(bits_);
-            if (drawn <= highest_) value(i) = drawn;  // else it stays: as good a draw from what is allowed
+            if (range_of(build, trait_).holds(drawn))
+                value(i) = drawn;  // else it stays: as good a draw from what is allowed
             return;
         }
         const double tried = value(i) + step_of(told + 1.0 / (sds_.build * sds_.build));
-        if (tried > highest_) return;
+        if (!range_of(build, trait_).holds(tried)) return;
         const double then = log_likelihood_(i, tried);
         const double before = (value(i) - mean) / sds_.build, after = (tried - mean) / sds_.build;
         if (accepted(then - now_[i] + 0.5 * (before * before - after * after))) {
@@ -105,7 +110,7 @@ class TraitWalk {
         double change = 0.5 * precision * (effect * effect - (effect + by) * (effect + by));
         tried_ = now_;
         for (std::size_t i = 0; i < now_.size(); ++i) {
-            if (among(i) && value(i) + by > highest_) return;
+            if (among(i) && !range_of(model_.builds[i], trait_).holds(value(i) + by)) return;
             if (!among(i) || !(shots_(i) > 0.0)) continue;
             tried_[i] = log_likelihood_(i, value(i) + by);
             change += tried_[i] - now_[i];
@@ -128,7 +133,6 @@ class TraitWalk {
     LogLikelihood log_likelihood_;
     Shots shots_;
     CounterBits& bits_;
-    double highest_;
     std::vector<double> now_, tried_;
 };
 
