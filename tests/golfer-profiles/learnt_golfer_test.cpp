@@ -104,7 +104,7 @@ TEST_CASE("without a handicap the length tells the level, and the golfer is know
     REQUIRE(std::any_of(learnt.warnings.begin(), learnt.warnings.end(),
                         [](const std::string& w) { return contains(w, "no handicap is known"); }));
     // Where shots are few, what was known before them is seen.
-    const std::string few = header + shots_about("7-iron", 150, 3);
+    const std::string few = header + shots_about("7-iron", 150, 1);
     const LearntGolfer unknown = learnt_from_text(few, asked);
     const LearntGolfer known = learnt_from_text(few);
     const auto width = [](const LearntGolfer& l) {
