@@ -72,6 +72,12 @@ bool starts_with_mark(std::string_view head, char mark) {
     return !text.empty() && text.front() == mark;
 }
 
+// What GDAL would take for OpenStreetMap data goes to our own readers, too.
+bool is_for_gdals_osm_driver(const std::string& gdal_path) {
+    const GDALDriverH driver = GDALIdentifyDriverEx(gdal_path.c_str(), GDAL_OF_VECTOR, nullptr, nullptr);
+    return driver != nullptr && std::string_view(GDALGetDescription(driver)) == "OSM";
+}
+
 // Why a file of JSON did not open: damaged, or a map of another make.
 [[noreturn]] void refuse_json(const MapPath& map) {
     nlohmann::json document;
@@ -121,6 +127,8 @@ MapPath find_map(const fs::path& path) {
     if (extension == ".zip" && inner != ".shp") map.gdal = "/vsizip/" + fs::absolute(path).string();
     map.head = unpacked_head(map.gdal, head_bytes);
     map.openstreetmap = osm_format_of(map.head, map.file);
+    if (map.openstreetmap == OsmFormat::none && is_for_gdals_osm_driver(map.gdal))
+        map.openstreetmap = starts_with_mark(map.head, '<') ? OsmFormat::xml : OsmFormat::pbf;
     return map;
 }
 

@@ -9,6 +9,8 @@
 #include <osmium/io/reader.hpp>
 #include <osmium/thread/pool.hpp>
 #include <set>
+#include <stdexcept>
+#include <string_view>
 
 #include "courses/tags/vocabulary.hpp"
 #include "courses/text.hpp"
@@ -50,14 +52,37 @@ class GolfCells {
     std::set<std::pair<int, int>> cells_;
 };
 
+using TagTexts = std::vector<std::pair<std::string_view, std::string_view>>;
+
+// The tags of a list, within its bytes: in a damaged file a text may hold a zero byte, after which
+// libosmium's own iterators run on beyond the end. Throws std::runtime_error for such a list.
+TagTexts texts_of(const osmium::TagList& list) {
+    const char* at = reinterpret_cast<const char*>(list.data()) + sizeof(osmium::TagList);
+    const char* const end = reinterpret_cast<const char*>(list.data()) + list.byte_size();
+    const auto next = [&] {
+        const char* const zero = std::find(at, end, '\0');
+        if (zero == end) throw std::runtime_error("a tag without a value");
+        const std::string_view text(at, static_cast<std::size_t>(zero - at));
+        at = zero + 1;
+        return text;
+    };
+    TagTexts texts;
+    while (at < end) {
+        const std::string_view key = next();
+        texts.emplace_back(key, next());
+    }
+    return texts;
+}
+
 Role role_of_tags(const osmium::TagList& list) {
-    const bool any = std::any_of(list.begin(), list.end(), [](const osmium::Tag& tag) {
-        return std::find(role_keys.begin(), role_keys.end(), folded(tag.key())) != role_keys.end();
+    const TagTexts texts = texts_of(list);
+    const bool any = std::any_of(texts.begin(), texts.end(), [](const auto& tag) {
+        return std::find(role_keys.begin(), role_keys.end(), folded(tag.first)) != role_keys.end();
     });
     if (!any) return Role::none;
     OsmElement element;
-    for (const osmium::Tag& tag : list)
-        element.tags.emplace_back(tag.key(), tag.value());
+    for (const auto& [key, value] : texts)
+        element.tags.emplace_back(key, value);
     return role_of(tags_of(element));
 }
 
@@ -67,8 +92,8 @@ LonLat place_of(osmium::Location location) {
 
 void fill(OsmElement& element, const osmium::OSMObject& object) {
     element.id = object.id();
-    for (const osmium::Tag& tag : object.tags())
-        element.tags.emplace_back(tag.key(), tag.value());
+    for (const auto& [key, value] : texts_of(object.tags()))
+        element.tags.emplace_back(key, value);
 }
 
 class BinaryReading {
@@ -131,19 +156,20 @@ class BinaryReading {
     }
 
     static bool has_only_a_type(const osmium::TagList& tags) {
-        return std::all_of(tags.begin(), tags.end(),
-                           [](const osmium::Tag& tag) { return std::string_view(tag.key()) == "type"; });
+        const TagTexts texts = texts_of(tags);
+        return std::all_of(texts.begin(), texts.end(), [](const auto& tag) { return tag.first == "type"; });
     }
 
     void take(const osmium::Relation& relation) {
         if (!counts(relation)) return;
         // One without tags of its own may lend its inner rings to its outer way.
-        if (role_of_tags(relation.tags()) == Role::none && !has_only_a_type(relation.tags())) return;
+        const Role role = role_of_tags(relation.tags());
+        if (role == Role::none && !has_only_a_type(relation.tags())) return;
         const auto& members = relation.members();
         const auto is_near = [this](const osmium::RelationMember& member) {
             return member.type() == osmium::item_type::way && near_ways_.contains(member.ref());
         };
-        if (region_ && std::none_of(members.begin(), members.end(), is_near)) return;
+        if (region_ && !is_golf(role) && std::none_of(members.begin(), members.end(), is_near)) return;
         OsmRelation& record = collector_.elements.relations.emplace_back();
         fill(record, relation);
         for (const osmium::RelationMember& member : members) {

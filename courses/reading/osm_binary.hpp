@@ -21,7 +21,7 @@ struct BinarySource {
     std::uintmax_t size() const;
 };
 
-inline constexpr std::uintmax_t region_bytes = 50'000'000;
+inline constexpr std::uintmax_t region_bytes = 10'000'000;
 
 // `file` is named in errors. Throws InputError: damaged, a node off the earth. `region`: only near golf.
 OsmElements read_osm_binary(const BinarySource& source, const std::string& file, bool region);

@@ -97,8 +97,10 @@ class FeatureMaking {
         const Role role = role_of(tags);
         if (role == Role::none) return;
         MapFeature feature = feature_of("way", "lines", way, std::move(tags));
-        if (way.nodes.empty() && way.middle) return add_middle(1, way.id, feature, *way.middle);
         WayPoints points = points_of(way, elements_);
+        const bool told_by_loss = !way.nodes.empty() && (role == Role::hole || role == Role::boundary);
+        if (points.count == 0 && way.middle && !told_by_loss)
+            return add_middle(1, way.id, feature, *way.middle);
         if (role == Role::hole) return make_hole_line(way, feature, std::move(points));
         if (points.missing > 0) return make_cut(way, role, feature, std::move(points));
         if (points.count < 2) return report_thin(feature, role, points);
@@ -168,9 +170,9 @@ class FeatureMaking {
         const bool only_type = area && tags.size() == 1;
         if (role == Role::none && !only_type) return;
         MapFeature feature = feature_of("relation", area ? "multipolygons" : "relations", relation, tags);
-        if (relation.members.empty() && relation.middle && role != Role::none)
-            return add_middle(2, relation.id, feature, *relation.middle);
         MemberWays members = members_of(relation, elements_);
+        if (!members.place() && relation.middle && role != Role::none && role != Role::boundary)
+            return add_middle(2, relation.id, feature, *relation.middle);
         if (role == Role::none) return make_bare(relation, feature, std::move(members));
         if (!area && !line) {
             if (is_golf(role)) result_.findings.push_back(relation_unused(feature, members.place()));

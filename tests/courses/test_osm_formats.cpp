@@ -151,6 +151,12 @@ TEST_CASE("JSON: middles only, a remark, deleted and doubled elements", "[osm]")
     REQUIRE_THAT(missing[1].place->lat_deg, Catch::Matchers::WithinAbs(46.0015, 1e-9));
     REQUIRE(middles.features.front().tag("par") == "4");
 
+    // Nodes named and not there, but a middle.
+    const MapData named = read(
+        hole +
+        R"(,{"type":"way","id":11,"nodes":[7,8,9,7],"center":{"lat":46.0027,"lon":-33},"tags":{"golf":"green"}})");
+    REQUIRE(findings_of(named.findings, "area-missing").size() == 1);
+
     const MapData twice =
         read(hole + "," + hole + R"(,{"type":"way","id":11,"visible":false,"tags":{"golf":"green"}})");
     REQUIRE(findings_of(twice.findings, "elements-doubled").front().message.find("3 elements") == 0);
