@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "courses/reading/ogr_shapes.hpp"
+#include "courses/reading/tag_mapper.hpp"
 #include "courses/reading/tag_reading.hpp"
 
 namespace landwidth {
@@ -15,8 +16,9 @@ namespace landwidth {
 class LayerReader {
   public:
     // `openstreetmap`: the layer is one of GDAL's OSM driver.
-    // Throws InputError when its CRS cannot be used.
-    LayerReader(OGRLayer& layer, std::string file, bool openstreetmap);
+    // `mapper`: what the user says its names and columns mean; null for a map that brings its tags. It must
+    // outlive the reader. Throws InputError when the layer's CRS cannot be used.
+    LayerReader(OGRLayer& layer, std::string file, bool openstreetmap, TagMapper* mapper = nullptr);
 
     // Adds what the feature is to a hole, if anything; a multipolygon without tags goes to `bare`. Throws
     // InputError for coordinates that are unusable.
@@ -41,6 +43,8 @@ class LayerReader {
     const OGRFeatureDefn& definition_;
     TagFields fields_;
     ToWgs84 to_wgs84_;
+    TagMapper* mapper_;
+    MappedLayer mapped_;
     int taken_ = 0;
     int cut_off_ = 0;
 };

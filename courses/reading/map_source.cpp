@@ -13,6 +13,8 @@
 #include "courses/reading/osm_completeness.hpp"
 #include "courses/reading/osm_settings.hpp"
 #include "courses/reading/osm_xml.hpp"
+#include "courses/reading/tag_mapper.hpp"
+#include "courses/reading/tag_proposal.hpp"
 #include "courses/reading/twice_drawn.hpp"
 #include "courses/text.hpp"
 #include "geometry/error.hpp"
@@ -41,7 +43,10 @@ void check_openstreetmap(const GdalMessages& messages, const std::string& place)
 
 class MapReading {
   public:
-    explicit MapReading(const MapPath& map) : map_(map) { data_.source = map.file; }
+    MapReading(const MapPath& map, const TagMapping& mapping)
+        : map_(map), mapping_(mapping), mapper_(mapping) {
+        data_.source = map.file;
+    }
 
     MapData read() {
         if (map_.openstreetmap) {
@@ -57,17 +62,18 @@ class MapReading {
 
   private:
     void read_layers() {
-        const GDALDatasetUniquePtr dataset = open_map(map_, messages_);
+        dataset_ = open_map(map_, messages_);
         bool openstreetmap = false;
-        for (OGRLayer* layer : dataset->GetLayers()) {
+        for (OGRLayer* layer : dataset_->GetLayers()) {
             if (layer->GetGeomType() == wkbNone) continue;
-            LayerReader reader(*layer, map_.file, false);
+            LayerReader reader(*layer, map_.file, false, mapping_.empty() ? nullptr : &mapper_);
             read_layer(*layer, reader);
             for (const std::string& name : reader.field_names())
                 fields_.push_back(name);
             openstreetmap = openstreetmap || reader.from_openstreetmap();
         }
-        data_.attribution = attribution_of(*dataset, map_.head, openstreetmap);
+        data_.attribution = attribution_of(*dataset_, map_.head, openstreetmap);
+        if (!mapping_.empty()) mapper_.finish(map_.file, fields_, data_.findings);
     }
 
     void read_layer(OGRLayer& layer, LayerReader& reader) {
@@ -104,6 +110,11 @@ class MapReading {
     void read_openstreetmap() {
         const OsmSettings settings;
         data_.attribution = "(c) OpenStreetMap contributors, ODbL";
+        if (!mapping_.empty()) {
+            data_.findings.push_back({Severity::warning, "tag-mapping-unused", "", "", std::nullopt,
+                                      "--tags is not used: OpenStreetMap data brings its own tags",
+                                      "correct the tags in the map itself"});
+        }
         if (map_.xml) {
             read_xml(settings);
         } else {
@@ -200,10 +211,25 @@ class MapReading {
                               " features has a golf=* or leisure=golf_course tag";
         if (other_sport) problem += " (disc golf and courses out of use do not count)";
         if (!fields_.empty()) problem += "; its fields are " + enumeration(fields_);
-        throw InputError(map_.file, problem);
+        const std::string proposal =
+            dataset_ && mapping_.empty() ? proposed_tag_file(*dataset_, map_.file) : std::string();
+        if (!proposal.empty()) {
+            problem +=
+                "; say with --tags what its layers and columns mean (survey prints a proposal, to be saved "
+                "as a file for it)";
+        } else if (dataset_) {
+            problem += mapping_.empty()
+                           ? "; if its layers or columns tell what the ground is, say with --tags "
+                             "FILE what they mean"
+                           : "; nor does --tags give them one";
+        }
+        throw NoGolfError(map_.file, problem, proposal);
     }
 
     const MapPath& map_;
+    const TagMapping& mapping_;
+    TagMapper mapper_;
+    GDALDatasetUniquePtr dataset_;  // of anything but OpenStreetMap formats
     GdalMessages messages_;
     MapData data_;
     std::vector<MapFeature> bare_;  // multipolygons without tags
@@ -213,14 +239,14 @@ class MapReading {
 
 }  // namespace
 
-MapData read_map(const std::filesystem::path& path) {
+MapData read_map(const std::filesystem::path& path, const TagMapping& mapping) {
     prepare_gdal();
     std::optional<MapPath> map;
     {
         const GdalMessages quiet;
         map = find_map(path);
     }
-    return MapReading(*map).read();
+    return MapReading(*map, mapping).read();
 }
 
 }  // namespace landwidth

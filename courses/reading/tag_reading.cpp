@@ -10,8 +10,8 @@ namespace landwidth {
 namespace {
 
 constexpr std::array<std::string_view, 3> packed_names{"other_tags", "all_tags", "tags"};
-constexpr std::array<std::string_view, 8> choosing_names{"golf",      "leisure",  "natural", "landuse",
-                                                         "landcover", "waterway", "highway", "building"};
+constexpr std::array<std::string_view, 9> choosing_names{
+    "golf", "leisure", "natural", "landuse", "landcover", "waterway", "highway", "building", "barrier"};
 // Fields that only OpenStreetMap data has, whatever wrote the file.
 constexpr std::array<std::string_view, 6> openstreetmap_names{"osm_id", "osm_way_id", "full_id",
                                                               "@id",    "@osmid",     "osm_type"};
@@ -76,6 +76,10 @@ const std::string& tag_or_empty(const Tags& tags, const std::string& key) {
 
 }  // namespace
 
+bool says_what_it_is(std::string_view key) {
+    return is_one_of(key, choosing_names);
+}
+
 std::string tag_key(std::string_view field, std::string_view value) {
     std::string key = folded(field);
     std::string plain = key;
@@ -105,12 +109,18 @@ TagFields::TagFields(const OGRFeatureDefn& layer) {
         fields_.push_back({.index = i,
                            .name = name,
                            .packed = is_one_of(name, packed_names),
-                           .chooses = is_one_of(name, choosing_names),
+                           .chooses = says_what_it_is(name),
                            .truth = type == OFTInteger && field.GetSubType() == OFSTBoolean,
                            .list = type == OFTStringList || type == OFTIntegerList ||
                                    type == OFTInteger64List || type == OFTRealList});
         if (is_one_of(name, openstreetmap_names)) openstreetmap_ = true;
     }
+    if (layer.GetFieldIndex("severity") >= 0 && layer.GetFieldIndex("advice") >= 0)
+        finding_ = layer.GetFieldIndex("finding");
+}
+
+bool TagFields::is_finding(OGRFeature& feature) const {
+    return finding_ >= 0 && feature.IsFieldSetAndNotNull(finding_);
 }
 
 bool TagFields::worth_reading(OGRFeature& feature) const {

@@ -204,8 +204,8 @@ Form form_of(Role role, const Tags& tags) {
 }
 
 std::string tag_words(const Tags& tags) {
-    for (const char* key :
-         {"golf", "leisure", "natural", "waterway", "landuse", "landcover", "highway", "building"}) {
+    for (const char* key : {"golf", "leisure", "natural", "waterway", "landuse", "landcover", "highway",
+                            "building", "barrier"}) {
         const auto found = tags.find(key);
         if (found == tags.end()) continue;
         if (std::string_view(key) == "leisure" && value_of(tags, key) != "golf_course") continue;

@@ -16,7 +16,20 @@ void SurveyCommand::setup(CLI::App& app) {
     output_.setup(app, {"text", "json"});
     app.footer(
         "Example: landwidth survey course.osm --tee white\n"
+        "A map without golf tags: landwidth survey course.gpkg > course.tags proposes what its layers and "
+        "columns\n"
+        "mean; then landwidth survey course.gpkg --tags course.tags\n"
         "Leaves with 1 when a hole cannot be planned.");
+}
+
+// A map without golf tags is refused, with a file of tags proposed for it.
+MapData SurveyCommand::read_map(std::ostream& out) const {
+    try {
+        return course_.read_map();
+    } catch (const NoGolfError& refusal) {
+        if (output_.format() == "text" && !output_.to_file()) out << refusal.proposed_tags;
+        throw;
+    }
 }
 
 int SurveyCommand::run(std::ostream& out, std::ostream& /*err*/) {
@@ -24,7 +37,8 @@ int SurveyCommand::run(std::ostream& out, std::ostream& /*err*/) {
     Assumptions assumptions = default_assumptions();
     for (const std::string& text : assumed_)
         override_assumption(assumptions, text);
-    const Course course = course_.read(assumptions.map);
+    const MapData map = read_map(out);
+    const Course course = course_.assemble(map, assumptions.map);
     std::vector<HoleSurvey> surveys;
     for (const Hole& hole : course.holes)
         surveys.push_back(survey_hole(hole));

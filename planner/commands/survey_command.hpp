@@ -16,6 +16,8 @@ class SurveyCommand : public Command {
     int run(std::ostream& out, std::ostream& err) override;
 
   private:
+    MapData read_map(std::ostream& out) const;
+
     CourseOptions course_;
     OutputOptions output_;
     std::vector<std::string> assumed_;
