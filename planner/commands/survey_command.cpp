@@ -3,7 +3,9 @@
 #include <algorithm>
 
 #include "courses/survey/hole_survey.hpp"
+#include "geometry/error.hpp"
 #include "planner/engine/assumptions.hpp"
+#include "planner/reports/output_file.hpp"
 #include "planner/reports/survey_reports.hpp"
 
 namespace landwidth {
@@ -13,7 +15,7 @@ void SurveyCommand::setup(CLI::App& app) {
     app.add_option("--assume", assumed_, "override a modelling assumption, e.g. stream_width=3; repeatable")
         ->type_name("NAME=VALUE")
         ->allow_extra_args(false);
-    output_.setup(app, {"text", "json"});
+    output_.setup(app, {"text", "json", "geojson", "gpkg"});
     app.footer(
         "Example: landwidth survey course.osm --tee white\n"
         "A map without golf tags: landwidth survey course.gpkg > course.tags proposes what its layers and "
@@ -32,7 +34,24 @@ MapData SurveyCommand::read_map(std::ostream& out) const {
     }
 }
 
+void SurveyCommand::write(const MapData& map, const Course& course, const std::vector<HoleSurvey>& surveys,
+                          std::ostream& out) const {
+    if (output_.format() == "json") {
+        output_.write(survey_json(course, surveys), out);
+    } else if (output_.format() == "geojson") {
+        output_.write(survey_geojson(map, course), out);
+    } else if (output_.format() == "gpkg") {
+        write_file_with(output_.file(), output_.force(), [&](const std::filesystem::path& path) {
+            write_survey_geopackage(map, course, path);
+        });
+    } else {
+        output_.write(survey_text(course, surveys, output_.units()), out);
+    }
+}
+
 int SurveyCommand::run(std::ostream& out, std::ostream& /*err*/) {
+    if (output_.format() == "gpkg" && !output_.to_file())
+        throw UsageError("--format gpkg is a file: name it with -o FILE.gpkg");
     output_.check();
     Assumptions assumptions = default_assumptions();
     for (const std::string& text : assumed_)
@@ -42,9 +61,7 @@ int SurveyCommand::run(std::ostream& out, std::ostream& /*err*/) {
     std::vector<HoleSurvey> surveys;
     for (const Hole& hole : course.holes)
         surveys.push_back(survey_hole(hole));
-    output_.write(output_.format() == "json" ? survey_json(course, surveys)
-                                             : survey_text(course, surveys, output_.units()),
-                  out);
+    write(map, course, surveys, out);
     const bool broken = std::ranges::any_of(
         course.findings, [](const Finding& finding) { return finding.severity == Severity::error; });
     return broken ? 1 : 0;

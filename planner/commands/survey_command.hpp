@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "courses/survey/hole_survey.hpp"
 #include "planner/commands/command.hpp"
 #include "planner/commands/course_options.hpp"
 #include "planner/commands/output_options.hpp"
@@ -17,6 +18,8 @@ class SurveyCommand : public Command {
 
   private:
     MapData read_map(std::ostream& out) const;
+    void write(const MapData& map, const Course& course, const std::vector<HoleSurvey>& surveys,
+               std::ostream& out) const;
 
     CourseOptions course_;
     OutputOptions output_;
