@@ -68,8 +68,9 @@ class MapReading {
             if (layer->GetGeomType() == wkbNone) continue;
             LayerReader reader(*layer, map_.file, false, mapping_.empty() ? nullptr : &mapper_);
             read_layer(*layer, reader);
-            for (const std::string& name : reader.field_names())
-                fields_.push_back(name);
+            for (const std::string& name : reader.field_names()) {
+                if (std::find(fields_.begin(), fields_.end(), name) == fields_.end()) fields_.push_back(name);
+            }
             openstreetmap = openstreetmap || reader.from_openstreetmap();
         }
         data_.attribution = attribution_of(*dataset_, map_.head, openstreetmap);

@@ -30,14 +30,22 @@ void add(const Tags& more, Tags& tags) {
     }
 }
 
-std::string with_star(std::string value, const std::string& star) {
-    for (std::size_t at = value.find('*'); at != std::string::npos; at = value.find('*', at + star.size()))
-        value.replace(at, 1, star);
-    return trimmed(value);
+std::string replaced(std::string text, std::string_view what, const std::string& by) {
+    for (std::size_t at = text.find(what); at != std::string::npos; at = text.find(what, at + by.size()))
+        text.replace(at, what.size(), by);
+    return text;
+}
+
+std::string filled_in(const std::string& value, const Wildcards& wildcards) {
+    return trimmed(replaced(replaced(value, "*", wildcards.any), number_wildcard, wildcards.number));
 }
 
 std::string where_words(const TagRule& rule) {
-    return rule.place + (rule.by_words ? "" : ", " + rule.column + " " + tag_file_word(rule.value));
+    return rule.place +
+           (rule.by_words
+                ? ""
+                : ", " + rule.column + " " + tag_file_word(rule.value) +
+                      (rule.drawn == Drawn::unknown ? "" : " " + std::string(shapes_word(rule.drawn))));
 }
 
 }  // namespace
@@ -77,7 +85,8 @@ std::string TagMapper::text_of(const MappedLayer& layer, std::size_t rule, OGRFe
     if (field >= 0 && feature.IsFieldSetAndNotNull(field)) {
         const std::string text = trimmed(feature.GetFieldAsString(field));
         if (!is_layer(mapping_.rules[rule])) return text;
-        const bool names_it = mapping_.rules[rule].by_words || matched(mapping_.rules[rule].value, text);
+        const bool names_it =
+            mapping_.rules[rule].by_words || matched(mapping_.rules[rule].value, text).has_value();
         if (!text.empty() && names_it) return text;
     }
     return is_layer(mapping_.rules[rule]) ? layer.name : std::string();
@@ -91,11 +100,13 @@ bool TagMapper::apply(std::size_t number, const std::string& text, Drawn drawn, 
         add(words->tags, mapped);
         return true;
     }
-    const std::optional<std::string> star = matched(rule.value, text);
-    if (!star) return false;
+    if (rule.drawn != Drawn::unknown && rule.drawn != drawn) return false;
+    const std::optional<Wildcards> wildcards = matched(rule.value, text);
+    if (!wildcards) return false;
     Tags tags;
     for (const auto& [key, value] : rule.tags) {
-        if (std::string full = with_star(value, *star); !full.empty()) tags.emplace(key, std::move(full));
+        if (std::string full = filled_in(value, *wildcards); !full.empty())
+            tags.emplace(key, std::move(full));
     }
     add(tags, mapped);
     return true;

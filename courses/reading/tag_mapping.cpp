@@ -64,57 +64,110 @@ std::pair<std::string, std::string> tag_in(const std::string& word, const std::s
     return {folded(key), value};
 }
 
+Drawn shapes_called(std::string_view word) {
+    for (const Drawn drawn : {Drawn::point, Drawn::line, Drawn::area}) {
+        if (folded(word) == shapes_word(drawn)) return drawn;
+    }
+    return Drawn::unknown;
+}
+
 TagRule rule_in(std::string_view line, const std::string& place) {
     const std::size_t sign = equals_sign(line);
     const auto where = words_of(line.substr(0, sign));
     const auto tags =
         sign == std::string_view::npos ? std::vector<std::string>() : words_of(line.substr(sign + 1));
     if (!where || !tags) throw InputError(place, std::string(line) + ": a quotation mark is not closed");
-    if (where->size() != 2 || tags->empty())
+    const Drawn drawn = where->size() == 3 ? shapes_called(where->back()) : Drawn::unknown;
+    const bool place_known = where->size() == 2 || drawn != Drawn::unknown;
+    if (!place_known || tags->empty())
         throw InputError(place, in_quotes(line) +
                                     ": a column, its value = tags are expected, as in type \"cart path\" = "
                                     "golf=cartpath or layer greens = golf=green");
-    TagRule rule{.column = where->front(), .value = where->back(), .tags = {}, .place = place};
+    TagRule rule{.column = where->front(), .value = (*where)[1], .drawn = drawn, .tags = {}, .place = place};
     if (rule.value.empty()) throw InputError(place, in_quotes(line) + ": the value is empty");
     if (std::count(rule.value.begin(), rule.value.end(), '*') > most_stars)
         throw InputError(place, in_quotes(rule.value) + " has too many *; three are enough");
     for (const std::string& word : *tags) {
         rule.tags.push_back(tag_in(word, place));
-        if (rule.tags.back().second.find('*') != std::string::npos &&
-            rule.value.find('*') == std::string::npos)
-            throw InputError(place, in_quotes(word) + ": a * here needs one in the value that it stands for");
+        for (const std::string_view wildcard : {std::string_view("*"), number_wildcard}) {
+            if (rule.tags.back().second.find(wildcard) != std::string::npos &&
+                rule.value.find(wildcard) == std::string::npos)
+                throw InputError(place, in_quotes(word) + ": " + std::string(wildcard) +
+                                            " here needs one in the value that it stands for");
+        }
     }
     return rule;
 }
 
 bool same_place(const TagRule& a, const TagRule& b) {
-    return folded(a.column) == folded(b.column) && folded(a.value) == folded(b.value);
+    return folded(a.column) == folded(b.column) && folded(a.value) == folded(b.value) && a.drawn == b.drawn;
 }
 
-// How much of the text the pattern's literals need; each is looked for as early as it comes.
-std::optional<std::pair<std::size_t, std::size_t>> first_star(std::string_view pattern,
-                                                              std::string_view text) {
+bool is_digit(char c) {
+    return c >= '0' && c <= '9';
+}
+
+// Fills in what the first wildcards of each kind stand for: `offset` is where `text` stands in the whole.
+struct Found {
+    std::optional<std::pair<std::size_t, std::size_t>> number;  // where, how long
+    std::optional<std::pair<std::size_t, std::size_t>> any;
+};
+
+bool fits(std::string_view pattern, std::string_view text, std::size_t offset, Found& found) {
     const std::size_t star = pattern.find('*');
-    if (star == std::string_view::npos)
-        return pattern == text ? std::optional(std::pair<std::size_t, std::size_t>(0, 0)) : std::nullopt;
-    if (!text.starts_with(pattern.substr(0, star))) return std::nullopt;
-    const std::string_view rest = pattern.substr(star + 1);
-    for (std::size_t end = star; end <= text.size(); ++end) {
-        if (first_star(rest, text.substr(end))) return std::pair(star, end - star);
+    const std::size_t number = pattern.find(number_wildcard);
+    const std::size_t first = std::min(star, number);
+    if (first == std::string_view::npos) return pattern == text;
+    if (!text.starts_with(pattern.substr(0, first))) return false;
+    if (first == number) {
+        std::size_t end = first;
+        while (end < text.size() && is_digit(text[end]))
+            ++end;
+        if (end == first) return false;
+        Found so_far = found;
+        if (!so_far.number) so_far.number = {offset + first, end - first};
+        if (!fits(pattern.substr(first + number_wildcard.size()), text.substr(end), offset + end, so_far))
+            return false;
+        found = so_far;
+        return true;
     }
-    return std::nullopt;
+    for (std::size_t end = first; end <= text.size(); ++end) {
+        Found so_far = found;
+        if (!so_far.any) so_far.any = {offset + first, end - first};
+        if (!fits(pattern.substr(first + 1), text.substr(end), offset + end, so_far)) continue;
+        found = so_far;
+        return true;
+    }
+    return false;
 }
 
 }  // namespace
 
-std::optional<std::string> matched(std::string_view pattern, std::string_view text) {
+std::optional<Wildcards> matched(std::string_view pattern, std::string_view text) {
     const std::string plain = folded(text);
-    const auto star = first_star(folded(pattern), plain);
-    if (!star) return std::nullopt;
+    Found found;
+    if (!fits(folded(pattern), plain, 0, found)) return std::nullopt;
     // Folding keeps the length of nearly every text, so that the text itself can be given back.
     const std::string as_written = trimmed(text);
-    return trimmed(
-        (as_written.size() == plain.size() ? as_written : plain).substr(star->first, star->second));
+    const std::string& source = as_written.size() == plain.size() ? as_written : plain;
+    Wildcards result;
+    if (found.number) result.number = source.substr(found.number->first, found.number->second);
+    if (found.any) result.any = trimmed(source.substr(found.any->first, found.any->second));
+    return result;
+}
+
+std::string_view shapes_word(Drawn drawn) {
+    switch (drawn) {
+        case Drawn::point:
+            return "points";
+        case Drawn::line:
+            return "lines";
+        case Drawn::area:
+            return "areas";
+        case Drawn::unknown:
+            return "";
+    }
+    return "";
 }
 
 std::string tag_file_word(std::string_view text) {

@@ -7,14 +7,16 @@
 //     layer greens          = golf=green
 //     type "cart path"      = golf=cartpath
 //     type lake             = golf=water_hazard name="The Pond"
-//     name "Hole * fairway" = golf=fairway ref=*
-//     number *              = ref=*
+//     name "Hole <number> fairway" = golf=fairway ref=<number>
+//     remark *              = note=*
+//     layer trees points    = natural=tree
+//     layer trees areas     = natural=wood
 //
-// Where is a column and its value, or `layer` and a layer's name (also a column of that name). They are
-// compared without regard to case. A * stands for any text; in a tag, for what the first * of the line's
-// value stood for. A value with blanks or an equals sign stands in quotation marks. A line that begins with #
-// is a remark. Of several lines that fit a feature the first says what it is; later ones only add what is not
-// said yet.
+// Where is a column and its value, or `layer` and a layer's name (also a column of that name), and, where it
+// matters, `points`, `lines` or `areas`. They are compared without regard to case. <number> stands for a
+// whole number, * for any text; in a tag, for what the first of its kind in the line's value stood for. A
+// value with blanks or an equals sign stands in quotation marks. A line that begins with # is a remark. Of
+// several lines that fit a feature the first says what it is; later ones only add what is not said yet.
 #pragma once
 
 #include <filesystem>
@@ -24,11 +26,14 @@
 #include <utility>
 #include <vector>
 
+#include "courses/tags/ground_words.hpp"
+
 namespace landwidth {
 
 struct TagRule {
-    std::string column;  // as typed; "layer" for the layer's name
-    std::string value;   // a * for any text
+    std::string column;            // as typed; "layer" for the layer's name
+    std::string value;             // a * for any text
+    Drawn drawn = Drawn::unknown;  // shapes of this kind only; unknown: all
     std::vector<std::pair<std::string, std::string>> tags;
     bool by_words = false;  // no value and no tags: whatever the words say
     std::string place;      // "course.tags: line 3" or "--tags type", for messages
@@ -46,9 +51,17 @@ struct TagMapping {
 TagMapping tag_mapping(const std::vector<std::string>& given);
 TagMapping read_tag_file(const std::filesystem::path& path);
 
-// The text that the first * of the pattern stands for, empty where it has none; absent when the text is not
-// of the pattern.
-std::optional<std::string> matched(std::string_view pattern, std::string_view text);
+// What a pattern's first <number> and first * stood for in a text; empty without one.
+struct Wildcards {
+    std::string number;
+    std::string any;
+};
+inline constexpr std::string_view number_wildcard = "<number>";
+// Absent when the text is not of the pattern.
+std::optional<Wildcards> matched(std::string_view pattern, std::string_view text);
+
+// "points", "lines" or "areas"; empty for unknown.
+std::string_view shapes_word(Drawn drawn);
 
 // As it stands in a file of tags: in quotation marks where it must.
 std::string tag_file_word(std::string_view text);

@@ -28,14 +28,14 @@ constexpr std::array<std::string_view, 8> number_columns{"hole",   "hole_no", "h
 constexpr std::array<std::string_view, 5> index_columns{"stroke_index", "strokeindex", "stroke index", "si",
                                                         "hcp"};
 
-// The runs of digits as *: "Hole 3 fairway" is "Hole * fairway".
+// The runs of digits as wildcards: "Hole 3 fairway" is "Hole <number> fairway".
 std::string pattern_of(const std::string& text) {
     std::string pattern;
     bool in_number = false;
     for (const char c : text) {
         const bool digit = c >= '0' && c <= '9';
         if (!digit) pattern += c;
-        if (digit && !in_number) pattern += '*';
+        if (digit && !in_number) pattern += number_wildcard;
         in_number = digit;
     }
     return pattern;
@@ -43,7 +43,7 @@ std::string pattern_of(const std::string& text) {
 
 std::string tags_text(const Tags& tags) {
     std::string text;
-    // golf=fairway before ref=*: what it is, then which.
+    // golf=fairway before ref: what it is, then which.
     for (const bool ref : {false, true}) {
         for (const auto& [key, value] : tags) {
             if ((key == "ref") == ref) text += (text.empty() ? "" : " ") + key + "=" + tag_file_word(value);
@@ -58,17 +58,17 @@ class Texts {
     void add(const std::string& text, Drawn drawn) {
         ++all_;
         const std::optional<GroundWords> words = ground_words(text, drawn);
-        if (!words || !words->what || text.find_first_of("*\"\n") != std::string::npos) {
+        if (!words || !words->what || text.find_first_of("*\"<\n") != std::string::npos) {
             ++unknown_[text];
             return;
         }
         ++known_;
         Tags tags = words->tags;
-        const bool numbered = tags.contains("ref");
-        if (numbered) tags["ref"] = "*";
-        Seen& seen = seen_[folded(numbered ? pattern_of(text) : text)];
-        if (seen.count++ == 0) seen.text = numbered ? pattern_of(text) : text;
-        ++seen.meanings[tags_text(tags)];
+        if (tags.contains("ref")) tags["ref"] = number_wildcard;
+        const std::string plain = pattern_of(text);
+        Seen& seen = seen_[folded(plain)];
+        if (seen.text.empty()) seen.text = plain;
+        seen.meanings[tags_text(tags)].insert(drawn);
     }
 
     bool clear() const { return known_ > 0 && 2 * known_ >= all_; }
@@ -79,10 +79,12 @@ class Texts {
     std::string lines(const std::string& column) const {
         std::string text;
         for (const auto& [key, seen] : seen_) {
-            const auto meaning =
-                std::max_element(seen.meanings.begin(), seen.meanings.end(),
-                                 [](const auto& a, const auto& b) { return a.second < b.second; });
-            text += tag_file_word(column) + " " + tag_file_word(seen.text) + " = " + meaning->first + "\n";
+            const std::string where = tag_file_word(column) + " " + tag_file_word(seen.text);
+            for (const auto& [meaning, drawn] : seen.meanings) {
+                if (seen.meanings.size() == 1) text += where + " = " + meaning + "\n";
+                for (auto shape = drawn.begin(); seen.meanings.size() > 1 && shape != drawn.end(); ++shape)
+                    text += where + " " + std::string(shapes_word(*shape)) + " = " + meaning + "\n";
+            }
         }
         std::size_t remarks = 0;
         for (const auto& [word, count] : unknown_) {
@@ -100,8 +102,7 @@ class Texts {
   private:
     struct Seen {
         std::string text;
-        int count = 0;
-        std::map<std::string, int> meanings;
+        std::map<std::string, std::set<Drawn>> meanings;  // tags, and of which shapes
     };
     int all_ = 0;
     int known_ = 0;
@@ -131,7 +132,7 @@ class Proposal {
         if (layers_.known()) lines += layers_.lines("layer");
         if (lines.empty()) return {};
         for (const auto& [column, key] : numbers_)
-            lines += tag_file_word(column) + " * = " + key + "=*\n";
+            lines += tag_file_word(column) + " <number> = " + key + "=<number>\n";
         return "# What the layers and columns of " + file +
                " seem to mean. Look it over, save it and give it with --tags.\n" + lines;
     }
