@@ -6,6 +6,7 @@
 #include "courses/assembly/hole_ground.hpp"
 #include "courses/assembly/out_of_bounds.hpp"
 #include "courses/assembly/scorecard.hpp"
+#include "courses/assembly/sea.hpp"
 #include "courses/assembly/tee_choice.hpp"
 #include "courses/text.hpp"
 
@@ -57,6 +58,23 @@ void add_other_holes(const HoleDraft& draft, const CourseContext& course, const 
     }
 }
 
+std::optional<Box> box_in_plane(const std::optional<MapBox>& map, const PlaneFrame& frame) {
+    if (!map) return std::nullopt;
+    std::vector<Point> corners;
+    for (const double lon : {map->west, map->east}) {
+        for (const double lat : {map->south, map->north})
+            corners.push_back(frame.to_plane({lon, lat}));
+    }
+    return box_around(corners, 0.0);
+}
+
+void report_no_fairway(HoleDraft& draft, int par) {
+    draft.report(Severity::warning, "fairway-missing", std::nullopt,
+                 "no fairway is mapped for this par " + std::to_string(par) +
+                     "; the plan takes all its open ground for rough and knows no landing width",
+                 "draw the fairway as an area with golf=fairway");
+}
+
 }  // namespace
 
 std::optional<Hole> assemble_hole(HoleDraft& draft, const CourseContext& course) {
@@ -90,12 +108,19 @@ std::optional<Hole> assemble_hole(HoleDraft& draft, const CourseContext& course)
         course.used.insert(indexed->feature);
 
     HoleGround ground =
-        ground_of_hole(near, *green.feature, green.part, drawing, extent, assumptions, course.notes);
+        ground_of_hole(near, *green.feature, green.part, drawing, line, extent, assumptions, course.notes);
     OutOfBounds bounds = out_of_bounds_on({course.boundaries, ground.out_of_bounds_marks}, drawing, line,
                                           extent, assumptions.out_of_bounds_depth_m, draft);
     for (Region& out : bounds.out)
         ground.layers.push_back({Lie::out_of_bounds, std::move(out)});
+    Region sea = sea_beside(ground.coastlines, drawing, line, extent, box_in_plane(course.map_box, frame),
+                            course.notes, draft);
+    if (!sea.empty()) ground.layers.push_back({Lie::penalty_red, std::move(sea)});
     add_other_holes(draft, course, drawing, extent, degrees, ground.surroundings);
+
+    FairwayGround fairways =
+        fairways_of(*draft.feature, course.fairways, near, *green.feature, green.part, drawing);
+    if (par.strokes > 3 && fairways.own.empty()) report_no_fairway(draft, par.strokes);
 
     LiePartition lies(extent, ground.layers, bounds.in_bounds);
     CanopyRaster canopy(lies, ground.tall, assumptions.tree_height_m, canopy_cell_m);
@@ -110,7 +135,8 @@ std::optional<Hole> assemble_hole(HoleDraft& draft, const CourseContext& course)
                 .line = std::move(line),
                 .lies = std::move(lies),
                 .surroundings = std::move(ground.surroundings),
-                .canopy = std::move(canopy)};
+                .canopy = std::move(canopy),
+                .other_fairways = std::move(fairways.others)};
 }
 
 }  // namespace landwidth

@@ -9,6 +9,7 @@
 #include "courses/gdal_session.hpp"
 #include "courses/reading/attribution.hpp"
 #include "courses/reading/layer_reading.hpp"
+#include "courses/reading/map_box.hpp"
 #include "courses/reading/map_opening.hpp"
 #include "courses/reading/osm_completeness.hpp"
 #include "courses/reading/osm_settings.hpp"
@@ -46,6 +47,7 @@ class MapReading {
     MapReading(const MapPath& map, const TagMapping& mapping)
         : map_(map), mapping_(mapping), mapper_(mapping) {
         data_.source = map.file;
+        data_.box = box_in_head(map.head);
     }
 
     MapData read() {
@@ -63,6 +65,7 @@ class MapReading {
   private:
     void read_layers() {
         dataset_ = open_map(map_, messages_);
+        if (!data_.box) data_.box = box_in_metadata(*dataset_);
         bool openstreetmap = false;
         for (OGRLayer* layer : dataset_->GetLayers()) {
             if (layer->GetGeomType() == wkbNone) continue;

@@ -16,6 +16,7 @@
 #pragma once
 
 #include <filesystem>
+#include <optional>
 #include <string>
 #include <utility>
 #include <vector>
@@ -34,6 +35,7 @@ struct MapData {
     // metadata where it has such); empty when it says nothing.
     std::string attribution;
     std::vector<Finding> findings;
+    std::optional<MapBox> box = {};  // as far as the map says that it reaches
 };
 
 // There is no golf on the map as far as its tags go. `proposed_tags`: what its layers and columns seem to

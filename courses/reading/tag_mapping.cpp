@@ -81,8 +81,8 @@ TagRule rule_in(std::string_view line, const std::string& place) {
     const bool place_known = where->size() == 2 || drawn != Drawn::unknown;
     if (!place_known || tags->empty())
         throw InputError(place, in_quotes(line) +
-                                    ": a column, its value = tags are expected, as in type \"cart path\" = "
-                                    "golf=cartpath or layer greens = golf=green");
+                                    ": a column, its value = tags are expected, as in type lake = "
+                                    "golf=water_hazard; put a value with blanks into quotation marks");
     TagRule rule{.column = where->front(), .value = (*where)[1], .drawn = drawn, .tags = {}, .place = place};
     if (rule.value.empty()) throw InputError(place, in_quotes(line) + ": the value is empty");
     if (std::count(rule.value.begin(), rule.value.end(), '*') > most_stars)

@@ -25,6 +25,14 @@ using MapShape = std::variant<LonLat, std::vector<LonLatPath>, std::vector<LonLa
 // Any place of the shape, to point at; absent when it has none.
 std::optional<LonLat> place_of(const MapShape& shape);
 
+// The part of the earth that a map shows, degrees; never across the 180th meridian.
+struct MapBox {
+    double west;
+    double south;
+    double east;
+    double north;
+};
+
 struct MapFeature {
     std::string id;     // "way/123", "relation/45", "node/6" for OpenStreetMap data, else "feature 7"
     std::string layer;  // GDAL's layer name

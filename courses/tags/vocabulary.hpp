@@ -33,6 +33,7 @@ enum class Role {
     watercourse,  // a line of water without a golf tag
     coastline,
     sand,
+    beach,
     trees,
     tree,
     tree_row,
@@ -40,6 +41,7 @@ enum class Role {
     road,
     path,
     building,
+    barrier,  // a fence, a wall, a hedge
 };
 
 // The form a role is drawn in.

@@ -1,4 +1,6 @@
 // The course written back as a map.
+#include <fmt/format.h>
+
 #include <algorithm>
 
 #include "planner/reports/geojson_writing.hpp"
@@ -14,12 +16,20 @@ using Json = nlohmann::ordered_json;
 // A hundredth of a millimetre: what is read again gives the same figures.
 constexpr int degree_decimals = 10;
 
-// The credit comes before the features, where reading looks for it.
+std::string box_text(const MapBox& box) {
+    return fmt::format("{},{},{},{}", box.west, box.south, box.east, box.north);
+}
+
+// How far the map reaches, and the credit: before the features, where reading looks for them.
 std::string head_of(const MapData& map) {
-    if (map.attribution.empty()) return {};
+    std::string head;
+    if (map.box) head += "\"bbox\": [" + box_text(*map.box) + "], ";
     std::string credit = map.attribution;
     std::ranges::replace(credit, '"', '\'');
-    return "\"attribution\": " + Json(credit).dump(-1, ' ', false, Json::error_handler_t::replace) + ", ";
+    if (!credit.empty())
+        head +=
+            "\"attribution\": " + Json(credit).dump(-1, ' ', false, Json::error_handler_t::replace) + ", ";
+    return head;
 }
 
 Json properties_of(const VectorFeature& feature) {
@@ -44,6 +54,7 @@ std::string survey_geojson(const MapData& map, const Course& course) {
 void write_survey_geopackage(const MapData& map, const Course& course, const std::filesystem::path& path) {
     GeopackageExtras extras;
     if (!map.attribution.empty()) extras.metadata.emplace_back("attribution", map.attribution);
+    if (map.box) extras.metadata.emplace_back("bbox", box_text(*map.box));
     write_geopackage(path, survey_layers(map, course), extras);
 }
 
