@@ -42,6 +42,8 @@ struct Hole {
     // Heights of the ground over the extent of the lies, metres above any one level; null where no raster of
     // them was given: the hole counts as flat.
     std::shared_ptr<const HeightRaster> heights = {};
+    // Fairway and greens of other holes: fairway to a ball, but no part of this hole's landing width.
+    Region other_fairways = {};
 };
 
 struct Course {

@@ -34,11 +34,14 @@ struct Transect {
 
 // The cut at a station. The fairway stretch is the one that contains the line, else the nearest one within
 // reach_m (of two equally near the wider). A bunker or water inside a fairway ends the stretch; a teeing area
-// or this hole's green is neither fairway nor trouble.
-Transect transect_at(const LiePartition& lies, const LineOfPlay& line, double station_m, double reach_m);
+// or this hole's green is neither fairway nor trouble. `other_fairways`: mown ground of other holes, whose
+// width is not this hole's.
+Transect transect_at(const LiePartition& lies, const LineOfPlay& line, double station_m, double reach_m,
+                     const Region& other_fairways = {});
 
 // The same across any direction of travel: through `centre`, square to the unit step `along`. station_m is 0.
 // Both throw std::invalid_argument without a finite place, a direction or a reach above 0.
-Transect transect_across(const LiePartition& lies, Point centre, Point along, double reach_m);
+Transect transect_across(const LiePartition& lies, Point centre, Point along, double reach_m,
+                         const Region& other_fairways = {});
 
 }  // namespace landwidth

@@ -44,6 +44,9 @@ class Region {
     // comes back to within twice width_m of itself, a piece of ground enclosed by two legs goes whole to one
     // side. A path that ends where it starts has an inside.
     static Region beside(const std::vector<Point>& path, double width_m, Side side);
+    // The pieces into which paths of at least two points each cut a box; ends that reach no other path and no
+    // edge cut nothing.
+    static std::vector<Region> pieces(const Box& box, const std::vector<std::vector<Point>>& paths);
     static Region united(std::span<const Region> regions);
 
     bool empty() const;

@@ -92,11 +92,12 @@ std::vector<Point> drawn_on(const LineOfPlay& path, double by_m) {
     return points;
 }
 
-// The pieces into which a path cuts the ground.
-GeosPtr cut_by(const GEOSGeometry* ground, std::span<const Point> path) {
+// The pieces into which paths cut the ground.
+GeosPtr cut_by(const GEOSGeometry* ground, std::span<const std::vector<Point>> paths) {
     std::vector<GeosPtr> lines;
     lines.push_back(owned(GEOSBoundary_r(geos(), ground)));
-    lines.push_back(geos_line(path));
+    for (const std::vector<Point>& path : paths)
+        lines.push_back(geos_line(path));
     const GeosPtr drawing = geos_collection(GEOS_GEOMETRYCOLLECTION, std::move(lines));
     const GeosPtr noded = owned(GEOSUnaryUnion_r(geos(), drawing.get()));
     const GEOSGeometry* input = noded.get();
@@ -170,6 +171,22 @@ Region Region::around(const std::vector<Point>& path, double half_width_m) {
     return GeosAccess::region(buffer(line.get(), half_width_m, GEOSBUF_CAP_ROUND));
 }
 
+std::vector<Region> Region::pieces(const Box& box, const std::vector<std::vector<Point>>& paths) {
+    for (const std::vector<Point>& path : paths) {
+        require_on_earth(path, "a path that cuts");
+        if (path.size() < 2) throw std::invalid_argument("a path that cuts has fewer than two points");
+    }
+    const Region whole = Region::box(box);
+    std::vector<Region> result;
+    const GeosPtr cut = cut_by(GeosAccess::geometry(whole), paths);
+    for_each_polygon(cut.get(), [&](const GEOSGeometry* polygon) {
+        // A loop of a path beyond the box is a piece of nothing.
+        Region piece = GeosAccess::region(geos_copy(polygon)).common_with(whole);
+        if (!piece.empty()) result.push_back(std::move(piece));
+    });
+    return result;
+}
+
 Region Region::beside(const std::vector<Point>& path, double width_m, Side side) {
     require_on_earth(path, "the path");
     require_length(width_m, "the width beside a path");
@@ -178,7 +195,8 @@ Region Region::beside(const std::vector<Point>& path, double width_m, Side side)
     const bool closed = line.vertices().front() == line.vertices().back();
     const GeosPtr drawn = geos_line(line.vertices());
     const GeosPtr both_sides = buffer(drawn.get(), width_m, closed ? GEOSBUF_CAP_ROUND : GEOSBUF_CAP_FLAT);
-    const GeosPtr pieces = cut_by(both_sides.get(), drawn_on(line, 1e-3 * width_m));
+    const std::vector<std::vector<Point>> cuts = {drawn_on(line, 1e-3 * width_m)};
+    const GeosPtr pieces = cut_by(both_sides.get(), cuts);
 
     const Region ground = GeosAccess::region(geos_copy(both_sides.get()));
     std::vector<Region> wanted;

@@ -4,6 +4,7 @@
 #include <set>
 
 #include "courses/assembly/course_groups.hpp"
+#include "courses/assembly/fairway_owners.hpp"
 #include "courses/assembly/hole_assembly.hpp"
 #include "courses/assembly/hole_numbering.hpp"
 #include "courses/assembly/hole_refs.hpp"
@@ -61,6 +62,7 @@ class Assembly {
         for (const CourseGroup* group : chosen_)
             add_group_findings(*group);
         look_at_points();
+        look_for_ground();
         assemble_holes();
         notes_.append_to(course_.findings);
         sort_findings(course_.findings);
@@ -232,8 +234,12 @@ class Assembly {
         for (const HoleDraft& draft : all_)
             all.push_back(&draft);
         std::set<const MapFeature*> used;
-        const CourseContext context{index_,         ground_,          assumptions_, request_.tee, boundaries,
-                                    std::move(all), holes_of_course_, notes_,       used};
+        // What it repairs is told where a hole that is wanted needs it.
+        RepairLog untold;
+        const FairwayOwners fairways(ground_features(), all, ground_.frame(), untold);
+        const CourseContext context{index_,           ground_,        assumptions_, request_.tee,
+                                    boundaries,       std::move(all), fairways,     map_.stated_extent(),
+                                    holes_of_course_, notes_,         used};
         for (HoleDraft& draft : drafts_) {
             if (draft.playable) {
                 if (std::optional<Hole> hole = assemble_hole(draft, context))
@@ -245,6 +251,35 @@ class Assembly {
             }
         }
         if (wants_all() && groups_.size() == 1) count_unused(used);
+    }
+
+    // What a whole course lacks is more likely missing on the map than on the ground.
+    void look_for_ground() {
+        std::set<Role> roles;
+        for (const IndexedFeature* indexed : ground_features())
+            roles.insert(indexed->role);
+        const auto any_of = [&roles](std::initializer_list<Role> wanted) {
+            return std::ranges::any_of(wanted, [&roles](Role role) { return roles.contains(role); });
+        };
+        if (!any_of({Role::green, Role::tee, Role::fairway, Role::bunker, Role::rough})) {
+            note_course(
+                Severity::error, "ground-missing",
+                "the map has lines of holes and no ground drawn for golf, so that nothing can be planned",
+                "draw the greens first, then tees, fairways, bunkers, water, woods and the boundary");
+            return;
+        }
+        if (!any_of({Role::bunker, Role::sand})) {
+            note_course(Severity::warning, "bunkers-missing",
+                        "no bunker is mapped on the whole course; the plan reckons with none",
+                        "draw the bunkers with golf=bunker, unless there are none");
+        }
+        if (!any_of({Role::yellow_penalty_area, Role::red_penalty_area, Role::water, Role::watercourse,
+                     Role::coastline})) {
+            note_course(Severity::note, "water-missing",
+                        "no water or penalty area is mapped on the whole course; the plan reckons with none",
+                        "draw it with golf=lateral_water_hazard, golf=water_hazard or natural=water, unless "
+                        "there is none");
+        }
     }
 
     void count_unused(const std::set<const MapFeature*>& used) {

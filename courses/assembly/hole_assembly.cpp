@@ -6,6 +6,7 @@
 #include "courses/assembly/hole_ground.hpp"
 #include "courses/assembly/out_of_bounds.hpp"
 #include "courses/assembly/scorecard.hpp"
+#include "courses/assembly/sea.hpp"
 #include "courses/assembly/tee_choice.hpp"
 #include "courses/text.hpp"
 
@@ -15,6 +16,8 @@ namespace {
 
 // Finer than the outline of a wood is known.
 constexpr double canopy_cell_m = 1.0;
+// Balls come down so far from the line of play (an assumption, of findings only).
+constexpr double in_reach_m = 60.0;
 
 // The line as drawn in the plane, its end moved to the pin. Corners inside the green are dropped: from there
 // one putts.
@@ -57,6 +60,42 @@ void add_other_holes(const HoleDraft& draft, const CourseContext& course, const 
     }
 }
 
+std::optional<Box> box_in_plane(const std::optional<MapExtent>& map, const PlaneFrame& frame) {
+    if (!map) return std::nullopt;
+    std::vector<Point> corners;
+    for (const double lon : {map->west, map->east}) {
+        for (const double lat : {map->south, map->north})
+            corners.push_back(frame.to_plane({lon, lat}));
+    }
+    return box_around(corners, 0.0);
+}
+
+void report_no_fairway(HoleDraft& draft, int par) {
+    draft.report(Severity::warning, "fairway-missing", std::nullopt,
+                 "no fairway is mapped for this par " + std::to_string(par) +
+                     "; the plan takes all its open ground for rough and knows no landing width",
+                 "draw the fairway as an area with golf=fairway");
+}
+
+// Ground that shots reach and the map does not show is no known rough.
+void report_map_edge(HoleDraft& draft, const std::vector<Point>& line, const std::optional<Box>& map,
+                     const PlaneFrame& frame) {
+    if (!map) return;
+    const Box reach = box_around(line, in_reach_m);
+    const double beyond_m = std::max(std::max(map->min.x - reach.min.x, map->min.y - reach.min.y),
+                                     std::max(reach.max.x - map->max.x, reach.max.y - map->max.y));
+    if (beyond_m <= 0.0) return;
+    const auto nearest = std::ranges::min_element(line, {}, [&](Point p) {
+        return std::min(std::min(p.x - map->min.x, map->max.x - p.x),
+                        std::min(p.y - map->min.y, map->max.y - p.y));
+    });
+    const double from_line_m = std::max(0.0, in_reach_m - beyond_m);
+    draft.report(Severity::warning, "map-edge", frame.to_lonlat(*nearest),
+                 "the map ends " + std::to_string(std::lround(from_line_m)) +
+                     " m beside the hole's line; ground beyond is unknown and taken for rough",
+                 "export a larger area, 100 m and more around the course");
+}
+
 }  // namespace
 
 std::optional<Hole> assemble_hole(HoleDraft& draft, const CourseContext& course) {
@@ -88,6 +127,8 @@ std::optional<Hole> assemble_hole(HoleDraft& draft, const CourseContext& course)
     }
 
     const Box extent = box_around(line.vertices(), assumptions.hole_margin_m);
+    const std::optional<Box> map_box = box_in_plane(course.map_box, frame);
+    report_map_edge(draft, line.vertices(), map_box, frame);
     DegreeBox degrees = DegreeBox::around(frame.origin());
     for (const Point p : line.vertices())
         degrees.add(frame.to_lonlat(p));
@@ -97,7 +138,7 @@ std::optional<Hole> assemble_hole(HoleDraft& draft, const CourseContext& course)
         course.used.insert(indexed->feature);
 
     HoleGround ground =
-        ground_of_hole(near, *green.feature, green.part, drawing, extent, assumptions, course.notes);
+        ground_of_hole(near, *green.feature, green.part, drawing, line, extent, assumptions, course.notes);
     OutOfBounds bounds =
         out_of_bounds_on({course.boundaries, ground.out_of_bounds_marks, ground.drawn}, drawing, line, extent,
                          assumptions.out_of_bounds_depth_m, draft, course.notes);
@@ -105,7 +146,13 @@ std::optional<Hole> assemble_hole(HoleDraft& draft, const CourseContext& course)
     for (Region& out : bounds.out)
         lies_drawn.layers.push_back({Lie::out_of_bounds, std::move(out)});
     std::ranges::move(lies_drawn.overhang, std::back_inserter(ground.tall));
+    Region sea = sea_beside(ground.coastlines, drawing, line, extent, map_box, course.notes, draft);
+    if (!sea.empty()) lies_drawn.layers.push_back({Lie::penalty_red, std::move(sea)});
     add_other_holes(draft, course, drawing, extent, degrees, ground.surroundings);
+
+    FairwayGround fairways =
+        fairways_of(*draft.feature, course.fairways, near, *green.feature, green.part, drawing);
+    if (par.strokes > 3 && fairways.own.empty()) report_no_fairway(draft, par.strokes);
 
     LiePartition lies(extent, lies_drawn.layers, bounds.in_bounds);
     CanopyRaster canopy(lies, ground.tall, assumptions.tree_height_m, canopy_cell_m);
@@ -120,7 +167,8 @@ std::optional<Hole> assemble_hole(HoleDraft& draft, const CourseContext& course)
                 .line = std::move(line),
                 .lies = std::move(lies),
                 .surroundings = std::move(ground.surroundings),
-                .canopy = std::move(canopy)};
+                .canopy = std::move(canopy),
+                .other_fairways = std::move(fairways.others)};
 }
 
 }  // namespace landwidth

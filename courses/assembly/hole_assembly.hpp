@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "courses/assembly/fairway_owners.hpp"
 #include "courses/assembly/hole_draft.hpp"
 #include "courses/assembly/hole_findings.hpp"
 #include "courses/assembly/map_index.hpp"
@@ -21,6 +22,8 @@ struct CourseContext {
     const std::string& tee;  // asked for; may be empty
     std::vector<const MapFeature*> boundaries;
     std::vector<const HoleDraft*> all_holes;  // of this and of neighbouring courses
+    const FairwayOwners& fairways;
+    std::optional<MapExtent> map_box;  // absent where the map does not say how far it reaches
     std::size_t holes_of_course;
     FeatureNotes& notes;
     std::set<const MapFeature*>& used;  // every feature that lies on the ground of a hole

@@ -11,6 +11,9 @@ namespace {
 // Nominal widths where a road or path has no width tag: two lanes, one buggy (assumptions; cautions only).
 constexpr double road_width_m = 6.0;
 constexpr double path_width_m = 2.5;
+// So far from the line of play a fence or a beach is in play (an assumption; notes only).
+constexpr double in_play_m = 60.0;
+constexpr double line_width_m = 0.5;
 
 std::string metres(double value) {
     char text[32];
@@ -21,13 +24,15 @@ std::string metres(double value) {
 class GroundOfHole {
   public:
     GroundOfHole(const MapFeature& green, std::size_t green_part, const PlaneDrawing& drawing,
-                 const Box& extent, const MapAssumptions& assumptions, FeatureNotes& notes)
+                 const LineOfPlay& line, const Box& extent, const MapAssumptions& assumptions,
+                 FeatureNotes& notes)
         : green_(green),
           green_part_(green_part),
           drawing_(drawing),
           extent_(extent),
           assumptions_(assumptions),
-          notes_(notes) {}
+          notes_(notes),
+          in_play_(Region::around(line.vertices(), in_play_m)) {}
 
     HoleGround find(const std::vector<const IndexedFeature*>& near) {
         for (const IndexedFeature* indexed : near)
@@ -57,7 +62,16 @@ class GroundOfHole {
             case Role::watercourse:
                 return take_water(feature, Lie::penalty_red);
             case Role::coastline:
-                return take_coastline(feature);
+                ground_.coastlines.push_back(&feature);
+                return;
+            case Role::beach:
+                return tell_in_play(feature,
+                                    " lies in play; it counts as what else is mapped there, else as rough",
+                                    "tag it golf=bunker or golf=lateral_water_hazard if it plays as one");
+            case Role::barrier:
+                return tell_in_play(feature,
+                                    " stands in play; the plan lets balls fly over it and roll through",
+                                    "draw golf=out_of_bounds along it if it bounds the course");
             case Role::trees:
                 return add_woods(feature);
             case Role::tree:
@@ -161,10 +175,12 @@ class GroundOfHole {
              "tag it golf=lateral_water_hazard if it is a penalty area");
     }
 
-    void take_coastline(const MapFeature& feature) {
-        note(Severity::warning, "coastline-unused", feature,
-             "natural=coastline does not tell where the sea is and is not used",
-             "draw the sea beside the course as an area with golf=lateral_water_hazard or natural=water");
+    // What a careful golfer wants to know of and the plan knows nothing about.
+    void tell_in_play(const MapFeature& feature, const char* message, const char* advice) {
+        const bool area = std::holds_alternative<std::vector<LonLatPolygon>>(feature.shape);
+        const Region here = area ? drawing_.area(feature) : around(feature, 0.5 * line_width_m);
+        if (here.meets(in_play_))
+            note(Severity::note, "in-play", feature, tag_words(feature.tags) + message, advice);
     }
 
     void take_tree(const MapFeature& feature) {
@@ -254,15 +270,16 @@ class GroundOfHole {
     const Box& extent_;
     const MapAssumptions& assumptions_;
     FeatureNotes& notes_;
+    Region in_play_;
     HoleGround ground_;
 };
 
 }  // namespace
 
 HoleGround ground_of_hole(const std::vector<const IndexedFeature*>& near, const MapFeature& green,
-                          std::size_t green_part, const PlaneDrawing& drawing, const Box& extent,
-                          const MapAssumptions& assumptions, FeatureNotes& notes) {
-    return GroundOfHole(green, green_part, drawing, extent, assumptions, notes).find(near);
+                          std::size_t green_part, const PlaneDrawing& drawing, const LineOfPlay& line,
+                          const Box& extent, const MapAssumptions& assumptions, FeatureNotes& notes) {
+    return GroundOfHole(green, green_part, drawing, line, extent, assumptions, notes).find(near);
 }
 
 }  // namespace landwidth

@@ -4,8 +4,8 @@
 // it is for; natural=sand without a golf tag is a bunker, water without one a red penalty area (notes);
 // scrub, woods, single trees and rows of trees are trees; heath and wetland are rough (a note). Watercourses
 // are as wide as tagged, else as assumed (a note); what runs under ground is left out (a note). Trees and
-// buildings are as high as tagged, else as assumed (a note where a height cannot be read). Coastlines do not
-// tell where the sea is: not used (a warning).
+// buildings are as high as tagged, else as assumed (a note where a height cannot be read). Beaches, fences,
+// walls and hedges in play are told and change nothing.
 #pragma once
 
 #include <vector>
@@ -15,6 +15,7 @@
 #include "courses/assembly/map_index.hpp"
 #include "courses/course.hpp"
 #include "courses/map_assumptions.hpp"
+#include "geometry/line_of_play.hpp"
 
 namespace landwidth {
 
@@ -24,11 +25,12 @@ struct HoleGround {
     // Trees and buildings, as high as tagged, else as assumed.
     std::vector<TallGround> tall;
     std::vector<const MapFeature*> out_of_bounds_marks;
+    std::vector<const MapFeature*> coastlines;
 };
 
 // `green`: which part of which feature is the hole's own.
 HoleGround ground_of_hole(const std::vector<const IndexedFeature*>& near, const MapFeature& green,
-                          std::size_t green_part, const PlaneDrawing& drawing, const Box& extent,
-                          const MapAssumptions& assumptions, FeatureNotes& notes);
+                          std::size_t green_part, const PlaneDrawing& drawing, const LineOfPlay& line,
+                          const Box& extent, const MapAssumptions& assumptions, FeatureNotes& notes);
 
 }  // namespace landwidth

@@ -4,7 +4,7 @@
 #include <array>
 #include <vector>
 
-#include "courses/reading/map_extent.hpp"
+#include "courses/tags/map_extent.hpp"
 #include "courses/tags/map_feature.hpp"
 
 namespace landwidth {

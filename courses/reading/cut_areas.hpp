@@ -17,8 +17,8 @@
 #include <optional>
 #include <vector>
 
-#include "courses/reading/map_extent.hpp"
 #include "courses/reading/rings.hpp"
+#include "courses/tags/map_extent.hpp"
 
 namespace landwidth {
 

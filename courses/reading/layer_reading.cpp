@@ -22,12 +22,14 @@ bool has_shape(const OGRGeometry* geometry) {
 
 }  // namespace
 
-LayerReader::LayerReader(OGRLayer& layer, std::string file)
+LayerReader::LayerReader(OGRLayer& layer, std::string file, TagMapper* mapper)
     : file_(std::move(file)),
       name_(layer.GetName()),
       definition_(*layer.GetLayerDefn()),
       fields_(definition_),
-      to_wgs84_(layer.GetSpatialRef(), place()) {}
+      to_wgs84_(layer.GetSpatialRef(), place()),
+      mapper_(mapper),
+      mapped_(mapper != nullptr ? mapper->layer(definition_, name_) : MappedLayer()) {}
 
 // A multipolygon whose tags are on its outer way, as they used to be.
 void LayerReader::take_bare(OGRFeature& feature, std::vector<MapFeature>& bare) const {
@@ -78,8 +80,10 @@ std::optional<ShapeParts> LayerReader::usable_parts(const OGRGeometry* geometry,
 
 void LayerReader::take(OGRFeature& feature, std::vector<MapFeature>& features, std::vector<MapFeature>& bare,
                        std::vector<Finding>& findings) {
-    if (!fields_.worth_reading(feature)) return take_bare(feature, bare);
+    if (fields_.is_finding(feature)) return;
+    if (mapper_ == nullptr && !fields_.worth_reading(feature)) return take_bare(feature, bare);
     TagFields::Reading reading = fields_.read(feature);
+    if (mapper_ != nullptr) mapper_->add_tags(mapped_, feature, reading.tags);
     if (reading.cut_off) ++cut_off_;
     const Role role = role_of(reading.tags);
     if (role == Role::none) return;

@@ -8,14 +8,16 @@
 #include <vector>
 
 #include "courses/reading/ogr_shapes.hpp"
+#include "courses/reading/tag_mapper.hpp"
 #include "courses/reading/tag_reading.hpp"
 
 namespace landwidth {
 
 class LayerReader {
   public:
-    // Throws InputError when its CRS cannot be used.
-    LayerReader(OGRLayer& layer, std::string file);
+    // `mapper`: what the user says its names and columns mean; null for a map that brings its tags. It must
+    // outlive the reader. Throws InputError when the layer's CRS cannot be used.
+    LayerReader(OGRLayer& layer, std::string file, TagMapper* mapper = nullptr);
 
     // Adds what the feature is to a hole, if anything; a multipolygon without tags goes to `bare`. Throws
     // InputError for coordinates that are unusable.
@@ -40,6 +42,8 @@ class LayerReader {
     const OGRFeatureDefn& definition_;
     TagFields fields_;
     ToWgs84 to_wgs84_;
+    TagMapper* mapper_;
+    MappedLayer mapped_;
     int taken_ = 0;
     int cut_off_ = 0;
 };

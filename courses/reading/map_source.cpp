@@ -7,9 +7,12 @@
 #include "courses/gdal_session.hpp"
 #include "courses/reading/attribution.hpp"
 #include "courses/reading/layer_reading.hpp"
+#include "courses/reading/map_box.hpp"
 #include "courses/reading/map_opening.hpp"
 #include "courses/reading/osm_features.hpp"
 #include "courses/reading/stray_points.hpp"
+#include "courses/reading/tag_mapper.hpp"
+#include "courses/reading/tag_proposal.hpp"
 #include "courses/reading/twice_drawn.hpp"
 #include "courses/text.hpp"
 #include "geometry/error.hpp"
@@ -45,7 +48,10 @@ MapExtent extent_of(const std::vector<MapFeature>& features) {
 
 class MapReading {
   public:
-    explicit MapReading(const MapPath& map) : map_(map) { data_.source = map.file; }
+    MapReading(const MapPath& map, const TagMapping& mapping)
+        : map_(map), mapping_(mapping), mapper_(mapping) {
+        data_.source = map.file;
+    }
 
     MapData read() {
         if (map_.openstreetmap != OsmFormat::none) {
@@ -63,17 +69,21 @@ class MapReading {
 
   private:
     void read_layers() {
-        const GDALDatasetUniquePtr dataset = open_map(map_, messages_);
+        dataset_ = open_map(map_, messages_);
+        data_.extent = box_in_head(map_.head);
+        if (!data_.extent) data_.extent = box_in_metadata(*dataset_);
         bool openstreetmap = false;
-        for (OGRLayer* layer : dataset->GetLayers()) {
+        for (OGRLayer* layer : dataset_->GetLayers()) {
             if (layer->GetGeomType() == wkbNone) continue;
-            LayerReader reader(*layer, map_.file);
+            LayerReader reader(*layer, map_.file, mapping_.empty() ? nullptr : &mapper_);
             read_layer(*layer, reader);
-            for (const std::string& name : reader.field_names())
-                fields_.push_back(name);
+            for (const std::string& name : reader.field_names()) {
+                if (std::find(fields_.begin(), fields_.end(), name) == fields_.end()) fields_.push_back(name);
+            }
             openstreetmap = openstreetmap || reader.from_openstreetmap();
         }
-        data_.attribution = attribution_of(*dataset, map_.head, openstreetmap);
+        data_.attribution = attribution_of(*dataset_, map_.head, openstreetmap);
+        if (!mapping_.empty()) mapper_.finish(map_.file, fields_, data_.findings);
     }
 
     void read_layer(OGRLayer& layer, LayerReader& reader) {
@@ -112,6 +122,11 @@ class MapReading {
         data_.attribution =
             attribution_from(elements.copyright.empty() ? "OpenStreetMap" : elements.copyright);
         data_.extent = elements.box;
+        if (!mapping_.empty()) {
+            data_.findings.push_back({Severity::warning, "tag-mapping-unused", "", "", std::nullopt,
+                                      "--tags is not used: OpenStreetMap data brings its own tags",
+                                      "correct the tags in the map itself"});
+        }
         read_ = static_cast<GIntBig>(elements.elements);
         report_disorder(elements);
         OsmFeatures made = osm_features(elements, map_.file);
@@ -154,10 +169,25 @@ class MapReading {
                               " has a golf=* or leisure=golf_course tag";
         if (other_sport) problem += " (disc golf and courses out of use do not count)";
         if (!fields_.empty()) problem += "; its fields are " + enumeration(fields_);
-        throw InputError(map_.file, problem);
+        const std::string proposal =
+            dataset_ && mapping_.empty() ? proposed_tag_file(*dataset_, map_.file) : std::string();
+        if (!proposal.empty()) {
+            problem +=
+                "; say with --tags what its layers and columns mean (survey prints a proposal, to be saved "
+                "as a file for it)";
+        } else if (dataset_) {
+            problem += mapping_.empty()
+                           ? "; if its layers or columns tell what the ground is, say with --tags "
+                             "FILE what they mean"
+                           : "; nor does --tags give them one";
+        }
+        throw NoGolfError(map_.file, problem, proposal);
     }
 
     const MapPath& map_;
+    const TagMapping& mapping_;
+    TagMapper mapper_;
+    GDALDatasetUniquePtr dataset_;  // of anything but OpenStreetMap formats
     GdalMessages messages_;
     MapData data_;
     std::vector<MapFeature> bare_;  // multipolygons without tags
@@ -167,14 +197,14 @@ class MapReading {
 
 }  // namespace
 
-MapData read_map(const std::filesystem::path& path) {
+MapData read_map(const std::filesystem::path& path, const TagMapping& mapping) {
     prepare_gdal();
     std::optional<MapPath> map;
     {
         const GdalMessages quiet;
         map = find_map(path);
     }
-    return MapReading(*map).read();
+    return MapReading(*map, mapping).read();
 }
 
 }  // namespace landwidth

@@ -21,11 +21,14 @@
 #include <filesystem>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "courses/finding.hpp"
-#include "courses/reading/map_extent.hpp"
+#include "courses/reading/tag_mapping.hpp"
+#include "courses/tags/map_extent.hpp"
 #include "courses/tags/map_feature.hpp"
+#include "geometry/error.hpp"
 
 namespace landwidth {
 
@@ -38,11 +41,28 @@ struct MapData {
     // What the map reaches over, and whether the file says so; absent without features.
     std::optional<MapExtent> extent;
     std::vector<Finding> findings;
+
+    // Absent where the file does not say how far it reaches.
+    std::optional<MapExtent> stated_extent() const {
+        return extent && extent->stated ? extent : std::nullopt;
+    }
 };
 
+// There is no golf on the map as far as its tags go. `proposed_tags`: what its layers and columns seem to
+// mean, as a file for --tags; empty when they do not tell.
+class NoGolfError : public InputError {
+  public:
+    NoGolfError(const std::string& place, const std::string& problem, std::string tags)
+        : InputError(place, problem), proposed_tags(std::move(tags)) {}
+
+    std::string proposed_tags;
+};
+
+// `mapping`: what the layers and columns of a map that is no OpenStreetMap file mean.
+//
 // Throws InputError: unreadable, empty, not a map, damaged part way, a coordinate that is not finite or off
-// the earth, no golf in it. The message names file, layer, feature and field. Writes nothing, prints nothing
-// (GDAL's own messages are caught and reworded).
-MapData read_map(const std::filesystem::path& path);
+// the earth, a column of the mapping that is not there; NoGolfError: no golf in it. The message names file,
+// layer, feature and field. Writes nothing, prints nothing (GDAL's own messages are caught and reworded).
+MapData read_map(const std::filesystem::path& path, const TagMapping& mapping = {});
 
 }  // namespace landwidth

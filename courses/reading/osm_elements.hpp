@@ -13,7 +13,7 @@
 #include <utility>
 #include <vector>
 
-#include "courses/reading/map_extent.hpp"
+#include "courses/tags/map_extent.hpp"
 #include "courses/tags/map_feature.hpp"
 
 namespace landwidth {

@@ -75,6 +75,10 @@ const std::string& tag_or_empty(const Tags& tags, const std::string& key) {
 
 }  // namespace
 
+bool says_what_it_is(std::string_view key) {
+    return is_one_of(key, role_keys);
+}
+
 std::string tag_key(std::string_view field, std::string_view value) {
     std::string key = folded(field);
     std::string plain = key;
@@ -104,12 +108,18 @@ TagFields::TagFields(const OGRFeatureDefn& layer) {
         fields_.push_back({.index = i,
                            .name = name,
                            .packed = is_one_of(name, packed_names),
-                           .chooses = is_one_of(name, role_keys),
+                           .chooses = says_what_it_is(name),
                            .truth = type == OFTInteger && field.GetSubType() == OFSTBoolean,
                            .list = type == OFTStringList || type == OFTIntegerList ||
                                    type == OFTInteger64List || type == OFTRealList});
         if (is_one_of(name, openstreetmap_names)) openstreetmap_ = true;
     }
+    if (layer.GetFieldIndex("severity") >= 0 && layer.GetFieldIndex("advice") >= 0)
+        finding_ = layer.GetFieldIndex("finding");
+}
+
+bool TagFields::is_finding(OGRFeature& feature) const {
+    return finding_ >= 0 && feature.IsFieldSetAndNotNull(finding_);
 }
 
 bool TagFields::worth_reading(OGRFeature& feature) const {

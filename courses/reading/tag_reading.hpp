@@ -24,6 +24,9 @@ bool add_packed_tags(std::string_view text, Tags& tags);
 // for.
 std::string tag_key(std::string_view field, std::string_view value);
 
+// Whether this key says what a feature is: golf, natural, ...
+bool says_what_it_is(std::string_view key);
+
 // The fields of a layer, their names looked at once.
 class TagFields {
   public:
@@ -36,6 +39,8 @@ class TagFields {
     Reading read(OGRFeature& feature) const;
     // Cheap look before read(): whether the feature can have a tag of the vocabulary at all.
     bool worth_reading(OGRFeature& feature) const;
+    // Whether it is a finding that this program wrote beside the features of a map.
+    bool is_finding(OGRFeature& feature) const;
     // The id as "way/123" where the fields tell, else "feature 7".
     std::string id_of(OGRFeature& feature, std::string_view layer, const Tags& tags) const;
     // Whether the fields are those of OpenStreetMap data.
@@ -52,6 +57,7 @@ class TagFields {
     };
     std::vector<Field> fields_;
     bool openstreetmap_ = false;
+    int finding_ = -1;  // the field that holds what kind of finding it is
 };
 
 }  // namespace landwidth

@@ -26,7 +26,8 @@ HoleSurvey survey_hole(const Hole& hole) {
     for (int station_yd = first_station_yd; station_yd <= last_station_yd; station_yd += step_yd) {
         const double station_m = Yards{static_cast<double>(station_yd)}.metres();
         if (station_m > survey.length_m) break;
-        survey.transects.push_back(transect_at(hole.lies, hole.line, station_m, reach_m));
+        survey.transects.push_back(
+            transect_at(hole.lies, hole.line, station_m, reach_m, hole.other_fairways));
     }
     if (hole.heights) {
         const double tee_height_m = hole.heights->at(hole.line.tee());

@@ -93,6 +93,7 @@ Role ground_role(const Tags& tags) {
                          {"heath", Role::heath},
                          {"wetland", Role::heath},
                          {"sand", Role::sand},
+                         {"beach", Role::beach},
                          {"tree", Role::tree},
                          {"tree_row", Role::tree_row},
                          {"coastline", Role::coastline}},
@@ -147,7 +148,14 @@ Role role_in_use(const Tags& tags) {
         if (value_of(tags, "golf_cart") == "designated") return Role::path;
         return highway_role(highway);
     }
-    return value_of(tags, "building").empty() ? Role::none : Role::building;
+    if (!value_of(tags, "building").empty()) return Role::building;
+    return look_up(value_of(tags, "barrier"),
+                   {{"fence", Role::barrier},
+                    {"wall", Role::barrier},
+                    {"hedge", Role::barrier},
+                    {"retaining_wall", Role::barrier},
+                    {"city_wall", Role::barrier}},
+                   Role::none);
 }
 
 }  // namespace
@@ -202,6 +210,7 @@ Form form_of(Role role, const Tags& tags) {
         case Role::out_of_bounds:
         case Role::other_golf:
         case Role::other_sport:
+        case Role::barrier:
             return Form::any;
         default:
             return Form::area;
@@ -209,8 +218,8 @@ Form form_of(Role role, const Tags& tags) {
 }
 
 std::string tag_words(const Tags& tags) {
-    for (const char* key :
-         {"golf", "leisure", "natural", "waterway", "landuse", "landcover", "highway", "building"}) {
+    for (const char* key : {"golf", "leisure", "natural", "waterway", "landuse", "landcover", "highway",
+                            "building", "barrier"}) {
         const auto found = tags.find(key);
         if (found == tags.end()) continue;
         if (std::string_view(key) == "leisure" && value_of(tags, key) != "golf_course") continue;

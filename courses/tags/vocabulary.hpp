@@ -36,6 +36,7 @@ enum class Role {
     watercourse,  // a line of water without a golf tag
     coastline,
     sand,
+    beach,
     trees,
     tree,
     tree_row,
@@ -43,6 +44,7 @@ enum class Role {
     road,
     path,
     building,
+    barrier,  // a fence, a wall, a hedge
 };
 
 // The form a role is drawn in.
@@ -55,8 +57,8 @@ enum class Form {
 
 Role role_of(const Tags& tags);
 // Keys (lower case) that decide a role: a feature without any of them has none.
-inline constexpr std::array<std::string_view, 8> role_keys{"golf",      "leisure",  "natural", "landuse",
-                                                           "landcover", "waterway", "highway", "building"};
+inline constexpr std::array<std::string_view, 9> role_keys{
+    "golf", "leisure", "natural", "landuse", "landcover", "waterway", "highway", "building", "barrier"};
 // What it means when a feature of this role is lost: a note for what only stands beside a hole (buildings,
 // roads, paths), else a warning.
 Severity severity_of_loss(Role role);

@@ -7,6 +7,7 @@
 
 #include "courses/assembly/course_assembly.hpp"
 #include "courses/ground/ground_heights.hpp"
+#include "courses/reading/tag_mapping.hpp"
 #include "geometry/error.hpp"
 
 namespace landwidth {
@@ -63,6 +64,12 @@ void CourseOptions::setup_choice(CLI::App& app) {
                    "name of the course where the map has several; again for a second nine")
         ->type_name("NAME")
         ->allow_extra_args(false);
+    app.add_option(
+           "--tags", tags_,
+           "what the layers and columns of a map without golf tags mean: a file of lines such as\n"
+           "type lake = golf=water_hazard, or for the words in them layer or a column's name; repeatable")
+        ->type_name("FILE|COLUMN")
+        ->allow_extra_args(false);
     app.add_option("--tee", tee_, "tee to play from, e.g. white (default: where the hole's line starts)")
         ->type_name("NAME");
     app.add_option("--holes", holes_, "only these holes, e.g. 1-9,12")->type_name("REFS");
@@ -73,17 +80,28 @@ void CourseOptions::setup_choice(CLI::App& app) {
 
 std::string_view CourseOptions::given() const {
     return !names_.empty()    ? "--course"
+           : !tags_.empty()   ? "--tags"
            : !tee_.empty()    ? "--tee"
            : !holes_.empty()  ? "--holes"
            : !ground_.empty() ? "--ground"
                               : "";
 }
 
-Course CourseOptions::read(const std::filesystem::path& file, const MapAssumptions& assumptions) const {
+MapData CourseOptions::read_map(const std::filesystem::path& file) const {
+    return landwidth::read_map(file, tag_mapping(tags_));
+}
+
+Course CourseOptions::assemble(const MapData& map, const MapAssumptions& assumptions) const {
     const std::vector<std::string> refs = hole_refs(holes_);
-    Course course = assemble_course(read_map(file), {names_, tee_, refs}, assumptions);
+    Course course = assemble_course(map, {names_, tee_, refs}, assumptions);
     if (!ground_.empty()) lay_ground_heights(course, ground_);
     return course;
+}
+
+Course CourseOptions::read(const std::filesystem::path& file, const MapAssumptions& assumptions) const {
+    // A slip in --holes is told before a large map is read.
+    hole_refs(holes_);
+    return assemble(read_map(file), assumptions);
 }
 
 }  // namespace landwidth

@@ -1,5 +1,5 @@
-// The options of every command that reads a course: the file, which course on it, which tee, which holes,
-// how high its ground lies.
+// The options of every command that reads a course: the file, what its layers and columns mean, which course
+// on it, which tee, which holes, how high its ground lies.
 #pragma once
 
 #include <CLI/App.hpp>
@@ -10,6 +10,7 @@
 
 #include "courses/course.hpp"
 #include "courses/map_assumptions.hpp"
+#include "courses/reading/map_source.hpp"
 
 namespace landwidth {
 
@@ -24,6 +25,10 @@ class CourseOptions {
     // that cannot be planned are left out; see Course::findings.
     Course read(const MapAssumptions& assumptions) const { return read(file_, assumptions); }
     Course read(const std::filesystem::path& file, const MapAssumptions& assumptions) const;
+    // The same in two steps, for a command that needs the map as well.
+    MapData read_map() const { return read_map(file_); }
+    MapData read_map(const std::filesystem::path& file) const;
+    Course assemble(const MapData& map, const MapAssumptions& assumptions) const;
 
     static constexpr const char* file_help =
         "map of the course: .osm, .osm.pbf, GeoJSON, GeoPackage, Shapefile (or a folder of them), KML, "
@@ -32,6 +37,7 @@ class CourseOptions {
   private:
     std::filesystem::path file_;
     std::vector<std::string> names_;
+    std::vector<std::string> tags_;
     std::string tee_;
     std::string holes_;
     std::filesystem::path ground_;  // empty: flat

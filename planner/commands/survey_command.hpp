@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "courses/survey/hole_survey.hpp"
 #include "planner/commands/command.hpp"
 #include "planner/commands/course_options.hpp"
 #include "planner/commands/output_options.hpp"
@@ -16,6 +17,10 @@ class SurveyCommand : public Command {
     int run(std::ostream& out, std::ostream& err) override;
 
   private:
+    MapData read_map(std::ostream& out) const;
+    void write(const MapData& map, const Course& course, const std::vector<HoleSurvey>& surveys,
+               std::ostream& out) const;
+
     CourseOptions course_;
     OutputOptions output_;
     std::vector<std::string> assumed_;

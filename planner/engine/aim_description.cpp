@@ -100,7 +100,8 @@ AimDescription AimMarks::describe(double aim, double distance_m) const {
         offer_edge(best, {thing.lie, Sighting::Mark::right_edge, sight.right_distance_m, 0.0},
                    sight.right_rad, depth);
     }
-    const Transect transect = transect_across(hole_.lies, target, along, landing_reach_m);
+    const Transect transect =
+        transect_across(hole_.lies, target, along, landing_reach_m, hole_.other_fairways);
     if (transect.fairway) {
         const FairwayCut& cut = *transect.fairway;
         offer(best, {Lie::fairway, Sighting::Mark::left_edge, distance_m, -cut.left_m},

@@ -174,7 +174,7 @@ TeeChoice HoleStudy::choice(const ClubShots& shots, const ShotPattern& pattern, 
             .leave_mean_m = tally.leave_mean_m,
             .leave_sd_m = tally.leave_sd_m,
             .landing = transect_across(hole_.lies, ball.landing - usual_side * to_the_right(along), along,
-                                       landing_reach_m)
+                                       landing_reach_m, hole_.other_fairways)
                            .fairway,
             .cautions = cautions(shots, ray),
             .day = {.carry_m = dot(ball.landing - tee, along),

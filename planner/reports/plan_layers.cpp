@@ -40,8 +40,8 @@ Fields with_origin(const PlanView& view, const Hole& hole, Fields own) {
     return fields;
 }
 
-PlanLayer layer_of_lies(const PlanView& view) {
-    PlanLayer layer{std::string(lies_layer), "what the ball lies on, by hole", wkbMultiPolygon, {}};
+VectorLayer layer_of_lies(const PlanView& view) {
+    VectorLayer layer{std::string(lies_layer), "what the ball lies on, by hole", wkbMultiPolygon, {}};
     for (const Lie lie : drawing_order) {
         for (const Hole& hole : view.course.holes) {
             OGRGeometryUniquePtr shape = lonlat_areas(hole.frame, hole.lies.region(lie).polygons());
@@ -76,11 +76,11 @@ ChoiceWords words_of(const PlanView& view, const HolePlan& plan, std::size_t ran
             static_cast<int>(rank) + 1};
 }
 
-PlanLayer layer_of_ellipses(const PlanView& view) {
-    PlanLayer layer{std::string(landing_ellipses_layer),
-                    "where the usual shots land: half of them and nine in ten, best and second club",
-                    wkbMultiPolygon,
-                    {}};
+VectorLayer layer_of_ellipses(const PlanView& view) {
+    VectorLayer layer{std::string(landing_ellipses_layer),
+                      "where the usual shots land: half of them and nine in ten, best and second club",
+                      wkbMultiPolygon,
+                      {}};
     for_choices(view, clubs_with_ellipses, [&](const Hole& hole, const HolePlan& plan, std::size_t rank) {
         const TeeChoice& choice = plan.choices[rank];
         if (!view.golfer.clubs.at(choice.club).pattern) return;
@@ -102,11 +102,11 @@ PlanLayer layer_of_ellipses(const PlanView& view) {
     return layer;
 }
 
-PlanLayer layer_of_widths(const PlanView& view) {
-    PlanLayer layer{std::string(landing_widths_layer),
-                    "the fairway across the aim line where the usual shot comes down",
-                    wkbMultiLineString,
-                    {}};
+VectorLayer layer_of_widths(const PlanView& view) {
+    VectorLayer layer{std::string(landing_widths_layer),
+                      "the fairway across the aim line where the usual shot comes down",
+                      wkbMultiLineString,
+                      {}};
     constexpr auto all = std::numeric_limits<std::size_t>::max();
     for_choices(view, all, [&](const Hole& hole, const HolePlan& plan, std::size_t rank) {
         const TeeChoice& choice = plan.choices[rank];
@@ -153,8 +153,8 @@ Fields aim_fields(const PlanView& view, const HolePlan& plan, std::size_t rank, 
             {"label", label}};
 }
 
-PlanLayer layer_of_aims(const PlanView& view) {
-    PlanLayer layer{
+VectorLayer layer_of_aims(const PlanView& view) {
+    VectorLayer layer{
         std::string(aim_lines_layer), "from the tee to the aim point of each club", wkbMultiLineString, {}};
     constexpr auto all = std::numeric_limits<std::size_t>::max();
     for_choices(view, all, [&](const Hole& hole, const HolePlan& plan, std::size_t rank) {
@@ -171,8 +171,8 @@ PlanLayer layer_of_aims(const PlanView& view) {
 
 }  // namespace
 
-std::vector<PlanLayer> plan_layers(const PlanView& view) {
-    std::vector<PlanLayer> layers;
+std::vector<VectorLayer> plan_layers(const PlanView& view) {
+    std::vector<VectorLayer> layers;
     layers.push_back(layer_of_lies(view));
     layers.push_back(layer_of_ellipses(view));
     layers.push_back(layer_of_widths(view));

@@ -52,6 +52,20 @@ TEST_CASE("no fairway and no trouble") {
     CHECK_FALSE(transect.right.has_value());
 }
 
+TEST_CASE("mown ground of other holes is no landing width") {
+    const LiePartition lies =
+        with({{Lie::fairway, rectangle(-12, 100, 20, 350)}, {Lie::fairway, rectangle(20, 100, 50, 350)}});
+    const Region next = rectangle(20, 100, 50, 350);
+    check_fairway(transect_at(lies, straight, 200, 60), -12, 50);
+    check_fairway(transect_at(lies, straight, 200, 60, next), -12, 20);
+    // Cut in two, the stretch with the line counts.
+    check_fairway(transect_at(lies, straight, 200, 60, rectangle(-5, 190, -1, 210)), -1, 50);
+    // Nothing is left of what is all another hole's.
+    CHECK_FALSE(transect_at(lies, straight, 200, 60, rectangle(-20, 100, 60, 350)).fairway.has_value());
+    // Only a sliver is left between two outlines of one edge.
+    CHECK_FALSE(transect_at(lies, straight, 200, 60, rectangle(-11.995, 100, 60, 350)).fairway.has_value());
+}
+
 TEST_CASE("a straight hole worked by hand") {
     const LiePartition lies = with({{Lie::fairway, rectangle(-12, 100, 20, 350)},
                                     {Lie::bunker, rectangle(22, 190, 30, 210)},

@@ -382,3 +382,26 @@ TEST_CASE("copies share their geometry across threads and outlive where they wer
         CHECK(hit == 200);
     outlives_main = made_elsewhere;
 }
+
+TEST_CASE("paths cut a box into pieces") {
+    using Path = std::vector<Point>;
+    const Box box{{0, 0}, {100, 100}};
+    const auto count = [&box](const std::vector<Path>& paths) { return Region::pieces(box, paths).size(); };
+    const Path upright{{50, -10}, {50, 110}};
+    const Path level{{-10, 50}, {110, 50}};
+    const Path half{{50, -10}, {50, 50}};
+    const Path loop{{40, 40}, {60, 40}, {60, 60}, {40, 60}, {40, 40}};
+    const Path beyond{{140, 40}, {160, 40}, {160, 60}, {140, 40}};
+    CHECK(count({}) == 1);
+    CHECK(count({upright}) == 2);
+    CHECK(count({upright, level}) == 4);
+    // An end that reaches nothing cuts nothing, nor does a loop beyond the box.
+    CHECK(count({half}) == 1);
+    CHECK(count({loop, beyond}) == 2);
+    double area = 0.0;
+    for (const Region& piece : Region::pieces(box, {loop, upright}))
+        area += piece.area();
+    CHECK(std::abs(area - 10000.0) < 1e-6);
+    const Path point{{50, 50}};
+    CHECK_THROWS_AS(count({point}), std::invalid_argument);
+}

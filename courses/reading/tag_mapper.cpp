@@ -1,0 +1,170 @@
+#include "courses/reading/tag_mapper.hpp"
+
+#include <ogr_geometry.h>
+
+#include <algorithm>
+#include <set>
+
+#include "courses/reading/tag_reading.hpp"
+#include "courses/tags/vocabulary.hpp"
+#include "courses/text.hpp"
+#include "geometry/error.hpp"
+
+namespace landwidth {
+
+namespace {
+
+bool is_layer(const TagRule& rule) {
+    return folded(rule.column) == "layer";
+}
+
+bool says_what(const Tags& tags) {
+    return std::any_of(tags.begin(), tags.end(), [](const auto& tag) { return says_what_it_is(tag.first); });
+}
+
+// Adds what is not there yet, and nothing that says what it is where that is known.
+void add(const Tags& more, Tags& tags) {
+    const bool known = says_what(tags);
+    for (const auto& [key, value] : more) {
+        if (!known || !says_what_it_is(key)) tags.emplace(key, value);
+    }
+}
+
+std::string replaced(std::string text, std::string_view what, const std::string& by) {
+    for (std::size_t at = text.find(what); at != std::string::npos; at = text.find(what, at + by.size()))
+        text.replace(at, what.size(), by);
+    return text;
+}
+
+std::string filled_in(const std::string& value, const Wildcards& wildcards) {
+    return trimmed(replaced(replaced(value, "*", wildcards.any), number_wildcard, wildcards.number));
+}
+
+std::string where_words(const TagRule& rule) {
+    return rule.place +
+           (rule.by_words
+                ? ""
+                : ", " + rule.column + " " + tag_file_word(rule.value) +
+                      (rule.drawn == Drawn::unknown ? "" : " " + std::string(shapes_word(rule.drawn))));
+}
+
+}  // namespace
+
+Drawn drawn_as(const OGRGeometry* shape) {
+    if (shape == nullptr) return Drawn::unknown;
+    switch (shape->getDimension()) {
+        case 0:
+            return Drawn::point;
+        case 1:
+            break;
+        default:
+            return Drawn::area;
+    }
+    if (wkbFlatten(shape->getGeometryType()) != wkbLineString) return Drawn::line;
+    const OGRLineString& line = *shape->toLineString();
+    return line.getNumPoints() > 3 && line.get_IsClosed() != 0 ? Drawn::area : Drawn::line;
+}
+
+MappedLayer TagMapper::layer(const OGRFeatureDefn& definition, const std::string& name) {
+    MappedLayer layer{name, {}};
+    for (std::size_t i = 0; i < mapping_.rules.size(); ++i) {
+        const std::string column = folded(mapping_.rules[i].column);
+        int field = -1;
+        for (int k = 0; k < definition.GetFieldCount() && field < 0; ++k) {
+            if (folded(definition.GetFieldDefn(k)->GetNameRef()) == column) field = k;
+        }
+        if (field >= 0 || is_layer(mapping_.rules[i])) uses_[i].column_known = true;
+        layer.fields.push_back(field);
+    }
+    return layer;
+}
+
+// Some formats keep the layer a shape was drawn on in a column of that name.
+std::string TagMapper::text_of(const MappedLayer& layer, std::size_t rule, OGRFeature& feature) const {
+    const int field = layer.fields[rule];
+    if (field >= 0 && feature.IsFieldSetAndNotNull(field)) {
+        const std::string text = trimmed(feature.GetFieldAsString(field));
+        if (!is_layer(mapping_.rules[rule])) return text;
+        const bool names_it =
+            mapping_.rules[rule].by_words || matched(mapping_.rules[rule].value, text).has_value();
+        if (!text.empty() && names_it) return text;
+    }
+    return is_layer(mapping_.rules[rule]) ? layer.name : std::string();
+}
+
+bool TagMapper::apply(std::size_t number, const std::string& text, Drawn drawn, Tags& mapped) {
+    const TagRule& rule = mapping_.rules[number];
+    if (rule.by_words) {
+        const std::optional<GroundWords> words = ground_words(text, drawn);
+        if (!words) return false;
+        add(words->tags, mapped);
+        return true;
+    }
+    if (rule.drawn != Drawn::unknown && rule.drawn != drawn) return false;
+    const std::optional<Wildcards> wildcards = matched(rule.value, text);
+    if (!wildcards) return false;
+    Tags tags;
+    for (const auto& [key, value] : rule.tags) {
+        if (std::string full = filled_in(value, *wildcards); !full.empty())
+            tags.emplace(key, std::move(full));
+    }
+    add(tags, mapped);
+    return true;
+}
+
+void TagMapper::add_tags(const MappedLayer& layer, OGRFeature& feature, Tags& tags) {
+    const Drawn drawn = drawn_as(feature.GetGeometryRef());
+    Tags mapped;
+    std::vector<std::pair<std::size_t, std::string>> not_known;
+    for (std::size_t i = 0; i < mapping_.rules.size(); ++i) {
+        const std::string text = text_of(layer, i, feature);
+        if (text.empty()) continue;
+        if (apply(i, text, drawn, mapped)) {
+            ++uses_[i].matches;
+        } else if (mapping_.rules[i].by_words) {
+            not_known.emplace_back(i, text);
+        }
+    }
+    if (says_what(mapped)) std::erase_if(tags, [](const auto& tag) { return says_what_it_is(tag.first); });
+    for (auto& [key, value] : mapped)
+        tags.insert_or_assign(key, std::move(value));
+    if (role_of(tags) != Role::none) return;
+    for (auto& [rule, text] : not_known)
+        ++uses_[rule].unknown_words[text];
+}
+
+void TagMapper::finish(const std::string& file, const std::vector<std::string>& columns,
+                       std::vector<Finding>& findings) const {
+    const auto warn = [&findings](const char* code, std::string message, const char* advice) {
+        findings.push_back({Severity::warning, code, "", "", std::nullopt, std::move(message), advice});
+    };
+    for (std::size_t i = 0; i < mapping_.rules.size(); ++i) {
+        const TagRule& rule = mapping_.rules[i];
+        const Use& use = uses_[i];
+        if (!use.column_known) {
+            std::set<std::string> names(columns.begin(), columns.end());
+            throw InputError(rule.place,
+                             "no layer of " + file + " has a column \"" + rule.column + "\"; there is " +
+                                 (names.empty() ? "none at all" : enumeration({names.begin(), names.end()})));
+        }
+        if (!rule.by_words && use.matches == 0)
+            warn("tag-rule-unmatched", where_words(rule) + ": nothing on this map fits",
+                 "correct or remove the line");
+        const Tags tags(rule.tags.begin(), rule.tags.end());
+        const Role role = role_of(tags);
+        if (says_what(tags) && (role == Role::none || role == Role::other_golf))
+            warn("tag-rule-says-nothing",
+                 where_words(rule) + ": " + tag_words(tags) + " says nothing about the ground",
+                 "use a tag that does, such as golf=fairway, natural=wood");
+        if (use.unknown_words.empty()) continue;
+        std::vector<std::string> texts;
+        for (const auto& [text, count] : use.unknown_words)
+            texts.push_back("\"" + text + "\" (" + std::to_string(count) + ")");
+        warn("words-unknown",
+             rule.place + ": these say nothing about the ground, so that their features are left out: " +
+                 enumeration(texts),
+             "if they are ground of a hole, say what they mean in a file for --tags");
+    }
+}
+
+}  // namespace landwidth
