@@ -31,8 +31,9 @@ struct CutArea {
 // bunkers, pins; a few of each. Nothing once there are thousands.
 void add_golf_places(const MapFeature& feature, std::vector<LonLat>& places);
 
-// Without a box every open end goes straight to the nearest other. `golf`: places that no lake or wood
-// covers, as far as known. Time grows with the square of the number of open ends.
+// `box`: of the export, or for want of that of the data. Without one every open end goes straight to the
+// nearest other. `golf`: places that no lake or wood covers, as far as known. Time grows with the square of
+// the number of open ends.
 CutArea cut_area(std::vector<OutlinePart> stretches, const std::optional<MapExtent>& box,
                  const std::vector<LonLat>& golf);
 

@@ -27,25 +27,6 @@ void check(const GdalMessages& messages, const std::string& place) {
                                 "); export or download it again");
 }
 
-MapExtent extent_of(const std::vector<MapFeature>& features) {
-    MapExtent extent = MapExtent::around(place_of(features.front().shape).value_or(LonLat{}));
-    const auto add_all = [&extent](const LonLatPath& path) {
-        for (const LonLat& place : path)
-            extent.add(place);
-    };
-    for (const MapFeature& feature : features) {
-        if (const auto* point = std::get_if<LonLat>(&feature.shape)) {
-            extent.add(*point);
-        } else if (const auto* paths = std::get_if<std::vector<LonLatPath>>(&feature.shape)) {
-            std::for_each(paths->begin(), paths->end(), add_all);
-        } else {
-            for (const LonLatPolygon& polygon : std::get<std::vector<LonLatPolygon>>(feature.shape))
-                add_all(polygon.outer);
-        }
-    }
-    return extent;
-}
-
 class MapReading {
   public:
     MapReading(const MapPath& map, const TagMapping& mapping)
@@ -63,7 +44,10 @@ class MapReading {
         cut_out_inner_rings(bare_, data_.features);
         drop_what_is_drawn_twice(data_.features, data_.findings);
         check_for_golf();
-        if (!data_.extent) data_.extent = extent_of(data_.features);
+        if (!data_.extent) {
+            for (const MapFeature& feature : data_.features)
+                reach_over(feature.shape, data_.extent);
+        }
         return std::move(data_);
     }
 

@@ -274,17 +274,19 @@ class FeatureMaking {
         std::vector<LonLat> golf;
         for (const Made& made : made_)
             add_golf_places(made.feature, golf);
+        const std::optional<MapExtent> data = reach_of_data();
         for (Cut& cut : cuts_) {
             const std::optional<LonLat> place = any_place_of(cut.stretches);
-            CutArea area = cut_area(std::move(cut.stretches), elements_.box, golf);
             const Role role = role_of(cut.feature.tags);
+            // Land cover of an export that does not say its box reaches to the edge of the data.
+            const bool to_data = !elements_.box && cut.kind == 2 && !is_golf(role);
+            CutArea area = cut_area(std::move(cut.stretches), to_data ? data : elements_.box, golf);
             if (!cut.loss.empty()) {
-                const char* outcome = area.polygons.empty()
-                                          ? "; nothing of it holds ground, and it is left out"
-                                      : area.along_box ? "; it is built as far as it reaches, closed along "
-                                                         "the box of the export"
-                                                       : "; it is built of what is there, closed the "
-                                                         "shortest way";
+                const char* outcome =
+                    area.polygons.empty() ? "; nothing of it holds ground, and it is left out"
+                    : !area.along_box     ? "; it is built of what is there, closed the shortest way"
+                    : to_data ? "; it is built as far as it reaches, closed along the edge of the data"
+                              : "; it is built as far as it reaches, closed along the box of the export";
                 report(severity_of_loss(role), "relation-cut", cut.feature, place, cut.loss + outcome,
                        export_more);
             } else if (area.polygons.empty()) {
@@ -295,6 +297,18 @@ class FeatureMaking {
             parts.polygons = std::move(area.polygons);
             add(cut.kind, cut.id, cut.feature, std::move(parts));
         }
+    }
+
+    // The box around all that was made and what is to be.
+    std::optional<MapExtent> reach_of_data() const {
+        std::optional<MapExtent> extent;
+        for (const Made& made : made_)
+            reach_over(made.feature.shape, extent);
+        for (const Cut& cut : cuts_) {
+            for (const OutlinePart& part : cut.stretches)
+                reach_over(part.path, extent);
+        }
+        return extent;
     }
 
     static std::optional<LonLat> any_place_of(const std::vector<OutlinePart>& stretches) {

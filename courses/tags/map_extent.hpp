@@ -1,7 +1,9 @@
 // The box of a map: ground beyond it is unknown.
 #pragma once
 
-#include "geometry/plane_frame.hpp"
+#include <optional>
+
+#include "courses/tags/map_feature.hpp"
 
 namespace landwidth {
 
@@ -30,5 +32,9 @@ struct MapExtent {
         return {place.lon_deg, place.lat_deg, place.lon_deg, place.lat_deg, false};
     }
 };
+
+// Makes the box reach over a path, or a shape; it begins with the first place added.
+void reach_over(const LonLatPath& path, std::optional<MapExtent>& extent);
+void reach_over(const MapShape& shape, std::optional<MapExtent>& extent);
 
 }  // namespace landwidth

@@ -155,6 +155,27 @@ TEST_CASE("cuts of every strategy lose nothing without a word", "[osm]") {
     }
 }
 
+TEST_CASE("a cut that does not say its box", "[osm]") {
+    const TemporaryFolder folder;
+    const MapBuilder builder = course_at_the_edge();
+    const std::filesystem::path source = folder.write("whole.osm", builder.osm());
+    const auto at = [&](double x, double y) { return builder.lonlat({x, y}); };
+    for (const char* strategy : {"simple", "complete_ways"}) {
+        INFO(strategy);
+        const std::filesystem::path file = folder.path() / (std::string(strategy) + ".osm.pbf");
+        run_osmium(std::string("extract -s ") + strategy + " -b " + box_of(builder) + " " + source.string() +
+                   " -o " + file.string());
+        const MapData cut = read_map(file);
+        REQUIRE_FALSE(cut.extent->stated);
+        CHECK(findings_of(cut.findings, "relation-cut").size() == 2);
+        CHECK(covers(cut, "relation/5001", at(-180, 180)));
+        CHECK_FALSE(covers(cut, "relation/5001", at(-100, 180)));
+        CHECK(covers(cut, "relation/5002", at(120, 200)));
+        CHECK_FALSE(covers(cut, "relation/5002", at(200, 150)));
+        CHECK_FALSE(covers(cut, "relation/5002", at(0, 150)));
+    }
+}
+
 TEST_CASE("the side of a cut area is the one without golf", "[osm]") {
     const MapExtent box{0.0, 0.0, 0.1, 0.1, true};
     const OutlinePart shore{{{0.05, -0.02}, {0.05, 0.05}, {0.06, 0.12}}, RingRole::outer};
