@@ -263,7 +263,7 @@ class Assembly {
         };
         if (!any_of({Role::green, Role::tee, Role::fairway, Role::bunker, Role::rough})) {
             note_course(
-                Severity::error, "ground-missing",
+                Severity::warning, "ground-missing",
                 "the map has lines of holes and no ground drawn for golf, so that nothing can be planned",
                 "draw the greens first, then tees, fairways, bunkers, water, woods and the boundary");
             return;

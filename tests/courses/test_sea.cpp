@@ -125,3 +125,30 @@ TEST_CASE("beaches, fences, walls and hedges in play are told", "[sea]") {
         REQUIRE(finding.severity == Severity::note);
     REQUIRE(lie_at(course, {40, 100}) == Lie::rough);
 }
+
+TEST_CASE("a map's own edge is read where it says so", "[sea]") {
+    const TemporaryFolder folder;
+    MapBuilder map = straight_hole();
+    std::string osm = map.osm();
+    const auto box_of = [&folder](const std::string& name, const std::string& text) {
+        return read_map(folder.write(name, text)).box;
+    };
+    REQUIRE_FALSE(box_of("bare.osm", osm).has_value());
+    const std::size_t first = osm.find("<node");
+    osm.insert(first, R"(<bounds minlat="45.9" minlon='-33.1' maxlat="46.1" maxlon="-32.9"/>)");
+    const std::optional<MapBox> box = box_of("edge.osm", osm);
+    REQUIRE(box.has_value());
+    REQUIRE(box->west == -33.1);
+    REQUIRE(box->south == 45.9);
+    REQUIRE(box->east == -32.9);
+    REQUIRE(box->north == 46.1);
+    const std::string feature =
+        R"({"type":"Feature","properties":{"golf":"hole"},"geometry":{"type":"LineString","coordinates":[[-33,46],[-33,46.003]]}})";
+    const auto geojson = [&feature](const std::string& head) {
+        return R"({"type":"FeatureCollection",)" + head + R"("features":[)" + feature + "]}";
+    };
+    REQUIRE(box_of("edge.geojson", geojson(R"("bbox":[-33.1, 45.9, -32.9, 46.1],)"))->north == 46.1);
+    // One that makes no sense is none.
+    for (const char* head : {"", R"("bbox":[1,2,3],)", R"("bbox":[5,6,5,6],)", R"("bbox":[0,0,999,1],)"})
+        REQUIRE_FALSE(box_of("odd.geojson", geojson(head)).has_value());
+}
