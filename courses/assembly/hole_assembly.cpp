@@ -77,6 +77,11 @@ void report_no_fairway(HoleDraft& draft, int par) {
                  "draw the fairway as an area with golf=fairway");
 }
 
+bool lies_within(const Box& inner, const Box& outer) {
+    return inner.min.x >= outer.min.x && inner.min.y >= outer.min.y && inner.max.x <= outer.max.x &&
+           inner.max.y <= outer.max.y;
+}
+
 // Ground that shots reach and the map does not show is no known rough.
 void report_map_edge(HoleDraft& draft, const std::vector<Point>& line, const std::optional<Box>& map,
                      const PlaneFrame& frame) {
@@ -128,7 +133,6 @@ std::optional<Hole> assemble_hole(HoleDraft& draft, const CourseContext& course)
 
     const Box extent = box_around(line.vertices(), assumptions.hole_margin_m);
     const std::optional<Box> map_box = box_in_plane(course.map_box, frame);
-    report_map_edge(draft, line.vertices(), map_box, frame);
     DegreeBox degrees = DegreeBox::around(frame.origin());
     for (const Point p : line.vertices())
         degrees.add(frame.to_lonlat(p));
@@ -142,6 +146,9 @@ std::optional<Hole> assemble_hole(HoleDraft& draft, const CourseContext& course)
     OutOfBounds bounds =
         out_of_bounds_on({course.boundaries, ground.out_of_bounds_marks, ground.drawn}, drawing, line, extent,
                          assumptions.out_of_bounds_depth_m, draft, course.notes);
+    // Where the boundary lies within the map, what is beyond the map is out of bounds anyway.
+    if (!bounds.in_bounds || !map_box || !lies_within(bounds.in_bounds->bounds(), *map_box))
+        report_map_edge(draft, line.vertices(), map_box, frame);
     SettledGround lies_drawn = settled(ground.drawn, line, frame, course.notes);
     for (Region& out : bounds.out)
         lies_drawn.layers.push_back({Lie::out_of_bounds, std::move(out)});

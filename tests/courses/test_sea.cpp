@@ -34,7 +34,7 @@ Course with_edge(const MapBuilder& map, Point south_west, Point north_east) {
     MapData data = map.read();
     const LonLat a = map.lonlat(south_west);
     const LonLat b = map.lonlat(north_east);
-    data.box = MapBox{a.lon_deg, a.lat_deg, b.lon_deg, b.lat_deg};
+    data.extent = MapExtent{a.lon_deg, a.lat_deg, b.lon_deg, b.lat_deg, true};
     return assemble_course(data, {}, assumptions());
 }
 
@@ -131,12 +131,12 @@ TEST_CASE("a map's own edge is read where it says so", "[sea]") {
     MapBuilder map = straight_hole();
     std::string osm = map.osm();
     const auto box_of = [&folder](const std::string& name, const std::string& text) {
-        return read_map(folder.write(name, text)).box;
+        return read_map(folder.write(name, text)).stated_extent();
     };
     REQUIRE_FALSE(box_of("bare.osm", osm).has_value());
     const std::size_t first = osm.find("<node");
     osm.insert(first, R"(<bounds minlat="45.9" minlon='-33.1' maxlat="46.1" maxlon="-32.9"/>)");
-    const std::optional<MapBox> box = box_of("edge.osm", osm);
+    const std::optional<MapExtent> box = box_of("edge.osm", osm);
     REQUIRE(box.has_value());
     REQUIRE(box->west == -33.1);
     REQUIRE(box->south == 45.9);
@@ -151,4 +151,17 @@ TEST_CASE("a map's own edge is read where it says so", "[sea]") {
     // One that makes no sense is none.
     for (const char* head : {"", R"("bbox":[1,2,3],)", R"("bbox":[5,6,5,6],)", R"("bbox":[0,0,999,1],)"})
         REQUIRE_FALSE(box_of("odd.geojson", geojson(head)).has_value());
+}
+
+TEST_CASE("ground in reach beyond the edge of the map is told, unless it is out of bounds", "[sea]") {
+    MapBuilder map = straight_hole();
+    REQUIRE(findings_of(map.assemble().findings, "map-edge").empty());
+    REQUIRE(findings_of(with_edge(map, {-200, -200}, {200, 500}).findings, "map-edge").empty());
+    const std::vector<Finding> told =
+        findings_of(with_edge(map, {-200, -200}, {40, 500}).findings, "map-edge");
+    REQUIRE(told.size() == 1);
+    REQUIRE(told.front().severity == Severity::warning);
+    REQUIRE(told.front().message.find("the map ends 40 m beside") == 0);
+    map.area(rectangle({0, 150}, 70, 400), {{"leisure", "golf_course"}});
+    REQUIRE(findings_of(with_edge(map, {-200, -200}, {40, 500}).findings, "map-edge").empty());
 }

@@ -1,4 +1,4 @@
-#include "courses/reading/map_extent.hpp"
+#include "courses/tags/map_extent.hpp"
 
 namespace landwidth {
 
