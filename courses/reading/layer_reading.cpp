@@ -71,10 +71,6 @@ std::optional<ShapeParts> LayerReader::usable_parts(const OGRGeometry* geometry,
         if (golf) findings.push_back(relation_unused(feature, place));
         return std::nullopt;
     }
-    if (golf && role != Role::out_of_bounds && reaches_too_far(parts)) {
-        findings.push_back(shape_huge(feature, parts));
-        return std::nullopt;
-    }
     return parts;
 }
 

@@ -41,6 +41,7 @@ class MapReading {
             read_layers();
         }
         leave_out_stray_points(data_.features, data_.findings);
+        leave_out_huge_areas(data_.features, data_.findings);
         cut_out_inner_rings(bare_, data_.features);
         drop_what_is_drawn_twice(data_.features, data_.findings);
         check_for_golf();

@@ -70,13 +70,6 @@ class FeatureMaking {
         const Role role = role_of(feature.tags);
         for (MapShape& shape :
              shapes_in_form(std::move(parts), form_of(role, feature.tags), feature, result_.findings)) {
-            ShapeParts formed;
-            if (const auto* polygons = std::get_if<std::vector<LonLatPolygon>>(&shape))
-                formed.polygons = *polygons;
-            if (is_golf(role) && role != Role::out_of_bounds && reaches_too_far(formed)) {
-                result_.findings.push_back(shape_huge(feature, formed));
-                continue;
-            }
             MapFeature& added = made_.emplace_back(Made{kind, id, feature}).feature;
             added.shape = std::move(shape);
         }

@@ -3,6 +3,7 @@
 #include <cmath>
 #include <cstdio>
 
+#include "courses/reading/ogr_shapes.hpp"
 #include "courses/tags/vocabulary.hpp"
 #include "geometry/plane_frame.hpp"
 
@@ -96,6 +97,19 @@ void leave_out_stray_points(std::vector<MapFeature>& features, std::vector<Findi
     StrayPoints points(findings);
     for (MapFeature& feature : features)
         points.look_at(feature);
+}
+
+void leave_out_huge_areas(std::vector<MapFeature>& features, std::vector<Finding>& findings) {
+    std::erase_if(features, [&](const MapFeature& feature) {
+        const auto* polygons = std::get_if<std::vector<LonLatPolygon>>(&feature.shape);
+        const Role role = role_of(feature.tags);
+        if (polygons == nullptr || !is_golf(role) || role == Role::out_of_bounds) return false;
+        ShapeParts parts;
+        parts.polygons = *polygons;
+        if (!reaches_too_far(parts)) return false;
+        findings.push_back(shape_huge(feature, parts));
+        return true;
+    });
 }
 
 }  // namespace landwidth

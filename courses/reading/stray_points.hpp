@@ -17,5 +17,7 @@ namespace landwidth {
 
 // One point of every outline or line at most; the features in any form of source.
 void leave_out_stray_points(std::vector<MapFeature>& features, std::vector<Finding>& findings);
+// Areas of golf that still reach further than any course go whole (a warning).
+void leave_out_huge_areas(std::vector<MapFeature>& features, std::vector<Finding>& findings);
 
 }  // namespace landwidth
