@@ -13,6 +13,7 @@
 #include "golfer-profiles/evidence/bag_draws.hpp"
 #include "golfer-profiles/evidence/pattern_middle.hpp"
 #include "golfer-profiles/json_text.hpp"
+#include "golfer-profiles/known_shots.hpp"
 #include "golfer-profiles/level_guess.hpp"
 #include "golfer-profiles/order_statistics.hpp"
 #include "golfer-profiles/preset_clubs.hpp"
@@ -28,24 +29,6 @@ double usual_carry_m(const LoggedClub& club) {
     for (const LandedShot& shot : club.shots)
         carries.push_back(shot.landing.carry_m);
     return median(std::move(carries));
-}
-
-// A log learnt from twice would count double.
-void refuse_known_shots(const LoggedClub& logged, const std::vector<ShotOffset>& earlier,
-                        const std::vector<NamedLog>& logs) {
-    constexpr std::size_t coincidence = 3;  // so few may be alike by chance
-    constexpr double same_m = 1e-6;
-    if (logged.shots.size() < coincidence) return;
-    const bool all_known = std::all_of(logged.shots.begin(), logged.shots.end(), [&](const LandedShot& shot) {
-        return std::any_of(earlier.begin(), earlier.end(), [&](const ShotOffset& e) {
-            return std::abs(e.carry_m - shot.landing.carry_m) < same_m &&
-                   std::abs(e.side_m - shot.landing.side_m) < same_m;
-        });
-    });
-    if (!all_known) return;
-    throw InputError(
-        logs[logged.shots.front().log].file,
-        fmt::format("the profile has learnt from these shots of {} already", in_quotes(logged.name)));
 }
 
 // A pattern that a profile cannot hold comes of columns that are not what they seem.
@@ -97,6 +80,7 @@ class Learning {
   public:
     Learning(const std::vector<NamedLog>& logs, const LearnRequest& request)
         : logs_(logs), request_(request), logged_(logged_clubs(logs, request.kinds, request.carried)) {
+        const LoggedClubs recorded = request.onto ? logged_ : LoggedClubs{};
         for (std::string& sentence : prepare_sessions(logged_, logs, request.sessions))
             logged_.warnings.push_back(std::move(sentence));
         result_.strikes = strike_effects(logs, logged_);
@@ -105,6 +89,9 @@ class Learning {
         for (const Session& session : logged_.sessions)
             session_numbers_.push_back(number_of(session));
         number_shots();
+        if (request.onto)
+            for (std::string& sentence : leave_out_known(logged_, recorded, result_.golfer, logs))
+                result_.warnings.push_back(std::move(sentence));
         check_room(result_.golfer, logged_.clubs, logs.front().file);
         for (const LoggedClub& club : logged_.clubs)
             add(club);
@@ -180,7 +167,6 @@ class Learning {
             .earlier_shots = club.learnt_from->prior.shots + static_cast<int>(club.learnt_from->shots.size()),
             .evidence = {},
             .recorded_share = 0.0};
-        refuse_known_shots(logged, club.learnt_from->shots, logs_);
         add_shots(logged, *club.learnt_from);
         if (meant == nullptr || logged.is_the_one_carried)
             club.name = logged.name;

@@ -10,27 +10,13 @@
 #include "geometry/error.hpp"
 #include "geometry/units.hpp"
 #include "golfer-profiles/json_text.hpp"
-#include "golfer-profiles/logs/decimal_marks.hpp"
+#include "golfer-profiles/logs/build_in_name.hpp"
 #include "golfer-profiles/logs/log_units.hpp"
 #include "golfer-profiles/order_statistics.hpp"
 #include "golfer-profiles/run_by_kind.hpp"
 
 namespace landwidth {
 namespace {
-
-// "44.5 in", "44.5\"", "113 cm"; only what can be the length of a club.
-std::optional<double> length_in(const std::string& build) {
-    const std::string text = in_small_letters(trimmed(build));
-    const std::size_t end = std::min(text.find_first_not_of("0123456789.,"), text.size());
-    const auto number = DecimalMarks().value(std::string_view(text).substr(0, end));
-    const std::string_view unit = trimmed(std::string_view(text).substr(end));
-    if (!number) return std::nullopt;
-    const bool inches =
-        unit == "in" || unit == "inch" || unit == "inches" || unit == "\"" || unit == "\u2033";
-    const double length = inches ? *number * metres_per_inch : unit == "cm" ? *number / 100.0 : 0.0;
-    constexpr double shortest = 18 * metres_per_inch, longest = 60 * metres_per_inch;
-    return length >= shortest && length <= longest ? std::optional(length) : std::nullopt;
-}
 
 std::optional<double> median_of(std::vector<double> values) {
     return values.empty() ? std::nullopt : std::optional(median(std::move(values)));
@@ -110,7 +96,7 @@ LoggedClub club_of(const ShotGroup& group, Sessions& sessions, std::vector<std::
                     .club = group.club,
                     .build = group.build,
                     .kind = group.kind,
-                    .length_m = length_in(group.build),
+                    .length_m = build_length(group.build),
                     .shots = {},
                     .is_the_one_carried = group.is_the_one_carried,
                     .run_m = learnt_run(group),

@@ -24,6 +24,13 @@ class Doubts {
     std::vector<std::string>& said_;
 };
 
+// Fast golfers' misses go as far as their usual shots, and wide of them.
+bool is_wide(const Spread& mishit, const Spread& usual) {
+    constexpr double clearly = 1.25;
+    return std::hypot(mishit.centre.side_m - usual.centre.side_m, mishit.side_sd_m) >
+           clearly * usual.side_sd_m;
+}
+
 void doubt_pattern(const ShotPattern& pattern, Doubts& doubts) {
     const Spread& usual = pattern.usual;
     const double carry = to_yards(usual.centre.carry_m);
@@ -53,8 +60,8 @@ void doubt_pattern(const ShotPattern& pattern, Doubts& doubts) {
     const double mishit_carry = to_yards(mishit.spread.centre.carry_m);
     doubts.note(mishit.share > 0.4, "pattern.mishit.share", mishit.share,
                 "so many shots are no mishits any more");
-    doubts.note(mishit_carry > carry, "pattern.mishit.carry_yd", mishit_carry,
-                "a mishit that carries past the usual shot");
+    doubts.note(mishit_carry > carry && !is_wide(mishit.spread, usual), "pattern.mishit.carry_yd",
+                mishit_carry, "a mishit that carries past the usual shot, and no wider of the line");
 }
 
 // Golfers, and logs with two columns swapped, rarely carry another club past the driver.

@@ -44,6 +44,8 @@ ShotLog read_shot_log(const std::filesystem::path& path, const std::vector<Colum
     log.warnings.insert(log.warnings.end(), left_out.begin(), left_out.end());
     if (!columns.unused().empty()) log.warnings.push_back(unused_words(columns.unused()));
     log.warnings.insert(log.warnings.end(), columns.without_unit().begin(), columns.without_unit().end());
+    if (auto same = leave_out_totals_that_are_carries(log.shots)) log.warnings.push_back(std::move(*same));
+    if (auto same = same_values_doubt(log.shots)) log.warnings.push_back(std::move(*same));
     for (std::string& doubt : log_doubts(log.shots))
         log.warnings.push_back(std::move(doubt));
     if (const LogColumn* carry = columns.column(LogField::carry))

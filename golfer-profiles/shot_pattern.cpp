@@ -40,6 +40,15 @@ double share_left_of(const Spread& spread, double tail_dof, double side_m) {
     return boost::math::cdf(boost::math::students_t(tail_dof), z);
 }
 
+LandingEllipse ellipse_of(const Spread& spread, double tail_dof, double share) {
+    const double scale = scale_of_sd(tail_dof);
+    return {.centre = spread.centre,
+            .carry_sd_m = scale * spread.carry_sd_m,
+            .side_sd_m = scale * spread.side_sd_m,
+            .correlation = spread.correlation,
+            .radius = radius_of_share(share, tail_dof)};
+}
+
 struct WeightedSpread {
     double weight;
     Spread spread;
@@ -76,13 +85,15 @@ ShotOffset LandingEllipse::rim(double angle) const {
 }
 
 LandingEllipse landing_ellipse(const ShotPattern& pattern, double share) {
-    const double scale = scale_of_sd(pattern.tail_dof);
-    const Spread& usual = pattern.usual;
-    return {.centre = usual.centre,
-            .carry_sd_m = scale * usual.carry_sd_m,
-            .side_sd_m = scale * usual.side_sd_m,
-            .correlation = usual.correlation,
-            .radius = radius_of_share(share, pattern.tail_dof)};
+    return ellipse_of(pattern.usual, pattern.tail_dof, share);
+}
+
+std::vector<LandingEllipse> landing_ellipses(const ShotPattern& pattern, double share) {
+    if (!pattern.ways) return {landing_ellipse(pattern, share)};
+    std::vector<LandingEllipse> ellipses;
+    for (const Way& way : *pattern.ways)
+        ellipses.push_back(ellipse_of(spread_of(pattern.usual, way), pattern.tail_dof, share));
+    return ellipses;
 }
 
 PatternMoments moments(const ShotPattern& pattern) {

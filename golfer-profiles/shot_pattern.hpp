@@ -12,6 +12,7 @@
 #include <array>
 #include <limits>
 #include <optional>
+#include <vector>
 
 #include "geometry/units.hpp"
 
@@ -84,8 +85,12 @@ struct LandingEllipse {
     // A rim point, angle in radians, any: the same direction as v = angle / (2 pi) of spread_point.
     ShotOffset rim(double angle) const;
 };
-// share in (0, 1).
+// share in (0, 1). Around the usual shot as a whole: where it goes two ways hardly a ball lands in the
+// middle.
 LandingEllipse landing_ellipse(const ShotPattern& pattern, double share);
+// What to draw: that one, or one for each way, which holds the share of the balls that go this way (so that
+// both together hold at least that share of all usual shots). One or two of them, as pattern.ways.
+std::vector<LandingEllipse> landing_ellipses(const ShotPattern& pattern, double share);
 
 // Mean and covariance of the whole mixture, where the ball lands (run not counted).
 struct PatternMoments {

@@ -44,6 +44,13 @@ constexpr std::string_view words_beside_deviation[]{"standard", "dev"};
 constexpr std::string_view summary_cells[]{"mean",    "median", "sd",  "total",   "totals",
                                            "summary", "min",    "max", "minimum", "maximum"};
 
+// Words that stand beside one for what was summed up: "session mean", "avg of all shots".
+constexpr std::string_view words_beside[]{"session", "of",   "the",  "all", "shots", "shot",  "row",
+                                          "day",     "club", "this", "for", "value", "values"};
+// Of the cells above, those that a note of a single shot does not consist of ("max" may be how hard it was
+// hit).
+constexpr std::string_view summary_notes[]{"mean", "median", "sd"};
+
 bool is_one_of(std::string_view word, const auto& words) {
     return std::find(std::begin(words), std::end(words), word) != std::end(words);
 }
@@ -59,12 +66,20 @@ std::pair<std::size_t, std::size_t> count_known(std::string_view words, const au
     return counts;
 }
 
+// Nothing but words for averages and deviations, and what they are of.
+bool is_summary_note(std::string_view cell) {
+    const std::string words = words_of(cell);
+    const auto [known, all] = count_known(words, summary_words);
+    const std::size_t sums = known + count_known(words, summary_notes).first;
+    // "standard deviation", "std dev": one of the words may only belong to the other.
+    return sums > 0 &&
+           sums + count_known(words, words_beside_deviation).first + count_known(words, words_beside).first ==
+               all;
+}
+
 bool is_summary_cell(std::string_view cell) {
     const std::string words = words_of(cell);
-    if (is_one_of(words, summary_cells)) return true;
-    const auto [known, all] = count_known(words, summary_words);
-    // "standard deviation", "std dev": one of the words may only belong to the other.
-    return known > 0 && known + count_known(words, words_beside_deviation).first == all;
+    return is_one_of(words, summary_cells) || is_summary_note(cell);
 }
 
 bool has_summary_word(std::string_view cell) {
@@ -85,6 +100,12 @@ bool is_summary(const CsvRow& row, const LogColumns& columns) {
         if (may_label && is_summary_cell(row.cells[i])) return true;
     }
     return false;
+}
+
+// Averages that only the note tells from shots.
+bool is_noted_summary(const CsvRow& row, const LogColumns& columns) {
+    const LogColumn* note = columns.column(LogField::note);
+    return note != nullptr && note->index < row.cells.size() && is_summary_note(row.cells[note->index]);
 }
 
 bool is_header_again(const CsvRow& row, const CsvRow& header) {
@@ -110,11 +131,16 @@ std::vector<std::string> take_units(std::vector<CsvRow>& rows) {
 }
 
 std::vector<std::string> take_other_rows(std::vector<CsvRow>& rows, const LogColumns& columns) {
+    // Where every other row is noted so, it is how the shots were found.
+    constexpr std::size_t shots_to_one = 2;
+    const auto noted = static_cast<std::size_t>(
+        std::ranges::count_if(rows, [&](const CsvRow& row) { return is_noted_summary(row, columns); }));
+    const bool notes_tell = (shots_to_one + 1) * noted <= rows.size();
     std::vector<std::size_t> headers, summaries;
     const auto is_other = [&](const CsvRow& row) {
         if (is_header_again(row, rows.front())) {
             headers.push_back(row.row);
-        } else if (is_summary(row, columns)) {
+        } else if (is_summary(row, columns) || (notes_tell && is_noted_summary(row, columns))) {
             summaries.push_back(row.row);
         } else {
             return false;

@@ -16,7 +16,8 @@ namespace landwidth {
 std::vector<std::string> take_units(std::vector<CsvRow>& rows);
 
 // Takes out rows like the header, and rows of averages: the club's cell has a word for one in it ("Average",
-// "7i avg", "Std dev"), or another cell that is no quantity and no note is such a word. Returns one sentence
+// "7i avg", "Std dev"), or another cell that is no quantity is such a word ("average", "session mean"; in a
+// note only for averages and deviations, and not where every other row has such a note). Returns one sentence
 // each kind with the rows; nothing when there are none.
 std::vector<std::string> take_other_rows(std::vector<CsvRow>& rows, const LogColumns& columns);
 

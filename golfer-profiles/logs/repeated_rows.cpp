@@ -165,6 +165,7 @@ class Search {
 
     const std::vector<Row>& rows() const { return rows_; }
     bool repeats(std::size_t row) const { return kind_[row] != Kind::own; }
+    bool repeats_another_log(std::size_t row) const { return kind_[row] == Kind::across_logs; }
 
   private:
     // How many rows repeat earlier ones, and from which log; 0 when none does beyond chance.
@@ -247,6 +248,16 @@ RepeatedRows repeated_rows(const std::vector<NamedLog>& logs) {
                         logs[log].file));
     }
     return result;
+}
+
+std::vector<bool> repeated_from(const NamedLog& earlier, const NamedLog& log) {
+    Search search(rows_of({earlier, log}));
+    search.mark_runs();
+    search.mark_overlap(0, 1);
+    std::vector<bool> repeated(log.log.shots.size());
+    for (std::size_t i = 0; i < search.rows().size(); ++i)
+        if (search.rows()[i].log == 1) repeated[search.rows()[i].index] = search.repeats_another_log(i);
+    return repeated;
 }
 
 }  // namespace landwidth

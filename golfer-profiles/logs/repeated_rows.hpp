@@ -35,4 +35,7 @@ struct RepeatedRows {
 // Time grows with the number of rows, not with its square.
 RepeatedRows repeated_rows(const std::vector<NamedLog>& logs);
 
+// Of each shot of `log`: it repeats one of `earlier`, by the same rules. Repetitions within `log` are none.
+std::vector<bool> repeated_from(const NamedLog& earlier, const NamedLog& log);
+
 }  // namespace landwidth

@@ -10,6 +10,7 @@
 #include "geometry/units.hpp"
 #include "golfer-profiles/air.hpp"
 #include "golfer-profiles/json_text.hpp"
+#include "golfer-profiles/logs/build_in_name.hpp"
 #include "golfer-profiles/logs/course_positions.hpp"
 #include "golfer-profiles/logs/lost_balls.hpp"
 #include "golfer-profiles/logs/other_rows.hpp"
@@ -215,7 +216,12 @@ LoggedShot ShotRows::shot_of(const CsvRow& row) {
     };
     refuse_name(LogField::club, shot.club);
     shot.build = text_in(row, LogField::build);
-    if (!shot.build.empty()) refuse_name(LogField::build, shot.build);
+    if (!shot.build.empty()) {
+        refuse_name(LogField::build, shot.build);
+    } else if (auto named = build_in_name(shot.club)) {
+        shot.club = std::move(named->club);
+        shot.build = std::move(named->build);
+    }
     shot.date = text_in(row, LogField::date);
     shot.note = text_in(row, LogField::note);
     shot.session = text_in(row, LogField::session);

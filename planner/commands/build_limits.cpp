@@ -49,11 +49,11 @@ bool is_within(double si_value, const BuildLimits& limits) {
 }
 
 std::optional<double> within(const std::optional<double>& value, std::string_view option,
-                             const BuildLimits& limits) {
+                             std::string_view typed, const BuildLimits& limits) {
     if (!value) return std::nullopt;
     if (!fits(*value, limits)) {
-        throw UsageError(fmt::format("{} {:g}: from {:g} to {:g} {} is expected{}", option, *value,
-                                     limits.low, limits.high, limits.unit, meant(*value, limits)));
+        throw UsageError(fmt::format("{} {}: from {:g} to {:g} {} is expected{}", option, typed, limits.low,
+                                     limits.high, limits.unit, meant(*value, limits)));
     }
     return *value * limits.si;
 }

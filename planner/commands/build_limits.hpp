@@ -30,8 +30,9 @@ extern const BuildLimits loft_limits;
 
 bool is_within(double si_value, const BuildLimits& limits);
 
-// In SI; nothing for nothing. Throws UsageError naming the option, the limits and what was probably meant.
+// In SI; nothing for nothing. Throws UsageError naming the option, what was `typed`, the limits and what was
+// probably meant.
 std::optional<double> within(const std::optional<double>& value, std::string_view option,
-                             const BuildLimits& limits);
+                             std::string_view typed, const BuildLimits& limits);
 
 }  // namespace landwidth

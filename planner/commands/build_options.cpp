@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <array>
+#include <cmath>
 
 #include "geometry/error.hpp"
 #include "geometry/units.hpp"
@@ -18,6 +19,9 @@ namespace {
 // A ball leaves no face faster than about 1.5 times the club's speed; a clean strike is faster than the club.
 constexpr double least_own_smash = 0.8;
 constexpr double most_own_smash = 1.56;
+
+// Without its parts nothing is told of a club altered by more: neither speed and carry nor lie. Assumption.
+constexpr double most_altered_m = 6.0 * metres_per_inch;
 
 // What the trade weighs a head by: about a point of swing weight.
 constexpr double shown_head_step_kg = 2.0 * kilograms_per_gram;
@@ -54,6 +58,13 @@ const Club& profile_club(const Golfer& golfer, const std::string& file, const st
     std::vector<std::string_view> names;
     for (const Club& club : golfer.clubs)
         names.push_back(club.name);
+    std::string builds;
+    for (const Club& club : golfer.clubs)
+        if (same_name(family_of(club), name))
+            builds += (builds.empty() ? "" : " and ") + in_quotes(club.name);
+    if (!builds.empty())
+        throw UsageError(
+            fmt::format("--club {}: {} has it in builds: name one, {}", in_quotes(name), file, builds));
     const auto nearest = nearest_word(name, names);
     throw UsageError(fmt::format("--club {}: {} has no club of that name{}", in_quotes(name), file,
                                  nearest ? fmt::format("; did you mean {}?", in_quotes(*nearest)) : ""));
@@ -83,12 +94,19 @@ void check_own_smash(const KnownFlight& flight) {
 }  // namespace
 
 void BuildOptions::setup(CLI::App& app) {
+    app_ = &app;
     setup_club(app);
     setup_wishes(app);
     setup_flight(app);
     app.add_option("--assume", assumed_, "override an assumption, e.g. head_centre=0.7; repeatable")
         ->type_name("NAME=VALUE")
         ->allow_extra_args(false);
+}
+
+std::optional<double> BuildOptions::within(const std::optional<double>& value, const char* option,
+                                           const BuildLimits& limits) const {
+    if (!value) return std::nullopt;
+    return landwidth::within(value, option, app_->get_option(option)->results().back(), limits);
 }
 
 void BuildOptions::setup_club(CLI::App& app) {
@@ -249,6 +267,14 @@ void BuildOptions::check_enough(const KnownClub& club, const BuildWishes& wishes
                              : fmt::format("{} does not give the length of {}: say it with --length",
                                            profile_, club.name));
     }
+    const bool by_parts = has_parts || weighed;
+    if (wishes.length_m && club.length_m && !by_parts &&
+        std::abs(*wishes.length_m - *club.length_m) > most_altered_m)
+        throw UsageError(
+            fmt::format("--to-length {:g}: no club is altered by {:g} in; rules on length say something of "
+                        "an inch or two",
+                        *wishes.length_m / metres_per_inch,
+                        std::abs(*wishes.length_m - *club.length_m) / metres_per_inch));
     if (!club.length_m && !weighed && !has_parts)
         throw UsageError(
             "say what the club is, with --length, its parts or what it weighs; landwidth build --help shows "

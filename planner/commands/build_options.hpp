@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "golfer-profiles/profile.hpp"
+#include "planner/commands/build_limits.hpp"
 #include "planner/commands/build_parts.hpp"
 #include "planner/engine/build_assumptions.hpp"
 #include "planner/reports/build_reports.hpp"
@@ -24,6 +25,9 @@ class BuildOptions {
     BuildView answer(DisplayUnits units, std::vector<std::string>& warnings) const;
 
   private:
+    // Of an option: what landwidth::within makes of it.
+    std::optional<double> within(const std::optional<double>& value, const char* option,
+                                 const BuildLimits& limits) const;
     void setup_club(CLI::App& app);
     void setup_wishes(CLI::App& app);
     void setup_flight(CLI::App& app);
@@ -51,6 +55,7 @@ class BuildOptions {
                            const BuildAssumptions& assumptions) const;
     void check_enough(const KnownClub& club, const BuildWishes& wishes, bool has_parts, bool weighed) const;
 
+    const CLI::App* app_ = nullptr;
     std::string profile_;
     std::string club_;
     std::string kind_;

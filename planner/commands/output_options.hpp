@@ -25,12 +25,17 @@ class OutputOptions {
     const std::filesystem::path& file() const { return file_; }
     bool force() const { return force_; }
 
-    // What can be known to fail before the work is done. Throws OutputError.
+    // What can be known to fail before the work is done: throws OutputError as check_writable does, and
+    // UsageError when the file is one that the command reads, --force or not.
     void check() const;
+    // The same UsageError for another file that the command writes. Looks at what was typed for every option:
+    // whatever names an existing file is read. A profile that --onto names may be written anew.
+    void refuse_input(std::string_view option, const std::filesystem::path& file) const;
     // To the file, all or nothing, or to `out`. Throws OutputError.
     void write(std::string_view content, std::ostream& out) const;
 
   private:
+    const CLI::App* app_ = nullptr;
     std::string format_;
     std::string units_ = "yards";
     std::filesystem::path file_;

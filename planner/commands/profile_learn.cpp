@@ -154,6 +154,7 @@ void ProfileLearnCommand::check_reports() const {
     if (output_.to_file()) files.push_back(output_.file());
     for (const std::filesystem::path& file : reports_) {
         report_form(file);
+        output_.refuse_input("--report", file);
         if (std::ranges::count(files, file.lexically_normal(), &std::filesystem::path::lexically_normal) > 1)
             throw UsageError(fmt::format("--report {}: another result goes to that file", file.string()));
         check_writable(file, output_.force());

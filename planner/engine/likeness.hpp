@@ -18,6 +18,10 @@ struct Interval {
 // The middle interval_share of draws; both ends 0 for none.
 Interval middle_of(std::vector<double> draws);
 
+// No draw of the difference of two choices is other than 0 but for the rounding of sums: what differs between
+// them took part in none, so that nothing was compared. That is not being alike.
+bool is_same(const std::vector<double>& draws);
+
 // Of the difference of two choices: nobody would notice it, wherever in the interval it is.
 bool is_alike(const Interval& difference, double equal_within);
 

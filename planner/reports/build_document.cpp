@@ -120,9 +120,10 @@ std::string head_words(const std::string& target, const BuildChange& change,
                     std::abs(more), more > 0.0 ? "more" : "less", say_how ? ": " : "", say_how ? how : "");
     if (!head || !swung) return words;
     if (head->club_speed_mps) {
-        const ShownRange speed = shown_range(*head->club_speed_mps, {}, metres_per_second_per_mph, 1);
+        const ShownRange speed =
+            shown_range(*head->club_speed_mps, {}, metres_per_second_per_mph, speed_decimals);
         words += fmt::format(" That alone may change club speed by {} mph (assumed).",
-                             change_words(speed.change, 1));
+                             change_words(speed.change, speed_decimals));
     } else if (head) {
         words +=
             " So much is beyond what is assumed of head weight and club speed: of speed nothing is told.";
@@ -198,8 +199,9 @@ DocumentPart head_part(const BuildView& view) {
     words += "Swing weight and inertia by moments: the trade reckons with about a point for 2 g.";
     if (is_swung(view)) {
         if (head.club_speed_mps) {
-            const ShownRange speed = shown_range(*head.club_speed_mps, {}, metres_per_second_per_mph, 1);
-            table.rows.push_back({"club speed, mph", change_words(speed.change, 1)});
+            const ShownRange speed =
+                shown_range(*head.club_speed_mps, {}, metres_per_second_per_mph, speed_decimals);
+            table.rows.push_back({"club speed, mph", change_words(speed.change, speed_decimals)});
         }
         table.rows.push_back({"ball speed at the same club speed, %",
                               fmt::format("{:+.1f}", rounded(100.0 * head.ball_speed_share, 1))});
@@ -239,15 +241,16 @@ DocumentTable flight_table(const BuildView& view) {
     const LengthChange& flight = *view.flight;
     const double change_m = flight.to_m - flight.from_m;
     const double mph = metres_per_second_per_mph;
-    return {{{fmt::format("{} {}", inches_text(std::abs(change_m)), change_m < 0.0 ? "less" : "more"), left},
-             {"may change by", right},
-             {"as it is", right},
-             {"then", right}},
-            {flight_row("club speed, mph", mph, 1, flight.club_speed_mps, view.known.club_speed_mps),
-             flight_row("ball speed, mph", mph, 1, flight.ball_speed_mps, view.known.ball_speed_mps),
-             flight_row(fmt::format("carry, {}", display_unit(view.units)),
-                        metres_of_display(1.0, view.units), 0, flight.carry_m, view.known.carry_m)},
-            "build"};
+    return {
+        {{fmt::format("{} {}", inches_text(std::abs(change_m)), change_m < 0.0 ? "less" : "more"), left},
+         {"may change by", right},
+         {"as it is", right},
+         {"then", right}},
+        {flight_row("club speed, mph", mph, speed_decimals, flight.club_speed_mps, view.known.club_speed_mps),
+         flight_row("ball speed, mph", mph, speed_decimals, flight.ball_speed_mps, view.known.ball_speed_mps),
+         flight_row(fmt::format("carry, {}", display_unit(view.units)), metres_of_display(1.0, view.units),
+                    carry_decimals, flight.carry_m, view.known.carry_m)},
+        "build"};
 }
 
 DocumentPart flight_part(const BuildView& view) {

@@ -26,6 +26,8 @@ struct ShownRange {
     std::optional<double> now = {};
     std::optional<Range> then = {};
 };
+// Of speeds in mph and of carries in either unit, in every output.
+inline constexpr int speed_decimals = 1, carry_decimals = 0;
 ShownRange shown_range(Range change, const std::optional<double>& now, double unit, int decimals);
 
 // "-4.5 to 0", "0 to +14".

@@ -47,12 +47,20 @@ Json json_range(Range range, double unit, int decimals) {
     return Json::array({rounded(range.low / unit, decimals), rounded(range.high / unit, decimals)});
 }
 
+// As the text shows it, to the last digit.
+Json json_range(Range shown) {
+    return Json::array({shown.low, shown.high});
+}
+
 Json json_head(const HeadChange& head) {
     Json json{{"more_g", grams(head.more_kg)},
               {"points", rounded(head.points, 2)},
               {"inertia_kg_cm2", rounded(head.inertia_kg_m2 / kg_m2_per_kg_cm2, 1)}};
     json["club_speed_change_mph"] =
-        head.club_speed_mps ? json_range(*head.club_speed_mps, metres_per_second_per_mph, 2) : Json(nullptr);
+        head.club_speed_mps
+            ? json_range(
+                  shown_range(*head.club_speed_mps, {}, metres_per_second_per_mph, speed_decimals).change)
+            : Json(nullptr);
     json["ball_speed_share_at_same_club_speed"] = rounded(head.ball_speed_share, 5);
     return json;
 }
@@ -88,16 +96,19 @@ Json json_flight(const BuildView& view) {
     const double mph = metres_per_second_per_mph;
     const double length = metres_of_display(1.0, view.units);
     const std::string suffix = view.units == DisplayUnits::yards ? "_yd" : "_m";
+    const ShownRange club =
+        shown_range(flight.club_speed_mps, view.known.club_speed_mps, mph, speed_decimals);
+    const ShownRange ball =
+        shown_range(flight.ball_speed_mps, view.known.ball_speed_mps, mph, speed_decimals);
+    const ShownRange carry = shown_range(flight.carry_m, view.known.carry_m, length, carry_decimals);
     Json json{{"smash", json_range(flight.smash, 1.0, 3)},
               {"smash_source", flight.own_smash ? "the golfer's own" : "assumption"},
-              {"club_speed_change_mph", json_range(flight.club_speed_mps, mph, 2)},
-              {"ball_speed_change_mph", json_range(flight.ball_speed_mps, mph, 2)},
-              {"carry_change" + suffix, json_range(flight.carry_m, length, 1)}};
-    if (flight.club_speed_after_mps)
-        json["club_speed_mph"] = json_range(*flight.club_speed_after_mps, mph, 2);
-    if (flight.ball_speed_after_mps)
-        json["ball_speed_mph"] = json_range(*flight.ball_speed_after_mps, mph, 2);
-    if (flight.carry_after_m) json["carry" + suffix] = json_range(*flight.carry_after_m, length, 1);
+              {"club_speed_change_mph", json_range(club.change)},
+              {"ball_speed_change_mph", json_range(ball.change)},
+              {"carry_change" + suffix, json_range(carry.change)}};
+    if (club.then) json["club_speed_mph"] = json_range(*club.then);
+    if (ball.then) json["ball_speed_mph"] = json_range(*ball.then);
+    if (carry.then) json["carry" + suffix] = json_range(*carry.then);
     json["notes"] = trial_words();
     return json;
 }

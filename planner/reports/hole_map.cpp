@@ -38,8 +38,8 @@ constexpr double wind_row_px = 28.0;
 struct DrawnClub {
     const TeeChoice& choice;
     std::string name;
-    Ring outer;
-    Ring inner;
+    std::vector<Ring> outer;  // one, or one for each way the club goes; none without a pattern
+    std::vector<Ring> inner;  // likewise
 };
 
 class Drawing {
@@ -60,13 +60,12 @@ class Drawing {
     DrawnClub drawn(const TeeChoice& choice) const {
         const Point tee = hole_.line.tee();
         return {choice, name_text(view_.golfer.clubs.at(choice.club).name, longest_label),
-                landing_rim(view_, tee, choice, outer_share, rim_points),
-                landing_rim(view_, tee, choice, inner_share, rim_points)};
+                landing_rims(view_, tee, choice, outer_share, rim_points),
+                landing_rims(view_, tee, choice, inner_share, rim_points)};
     }
     std::vector<Ring> rims() const {
-        std::vector<Ring> rings;
-        if (!best_.outer.empty()) rings.push_back(best_.outer);
-        if (second_ && !second_->outer.empty()) rings.push_back(second_->outer);
+        std::vector<Ring> rings = best_.outer;
+        if (second_) rings.insert(rings.end(), second_->outer.begin(), second_->outer.end());
         return rings;
     }
     // The aim line, then ball by ball to the green.
@@ -169,10 +168,10 @@ void Drawing::draw_arcs() {
 
 void Drawing::draw_club(const DrawnClub& club, std::string_view css_class) {
     const std::string line(css_class);
-    if (!club.outer.empty()) {
-        draw_cased(line, club.outer, true);
-        draw_cased(line + " in", club.inner, true);
-    }
+    for (const Ring& ring : club.outer)
+        draw_cased(line, ring, true);
+    for (const Ring& ring : club.inner)
+        draw_cased(line + " in", ring, true);
     draw_cased(line + " aim", {hole_.line.tee(), club.choice.aim_point}, false);
 }
 
@@ -249,8 +248,10 @@ void Drawing::draw_tee_and_pin() {
 }
 
 void Drawing::label_club(const DrawnClub& club, std::string_view css_class, bool further) {
-    const std::vector<Point> rim =
-        on_sheet(club.outer.empty() ? std::vector<Point>{club.choice.aim_point} : club.outer);
+    std::vector<Point> rim;
+    for (const Ring& ring : club.outer)
+        rim.insert(rim.end(), ring.begin(), ring.end());
+    rim = on_sheet(rim.empty() ? std::vector<Point>{club.choice.aim_point} : rim);
     Point low = rim.front();
     Point high = rim.front();
     for (const Point p : rim) {

@@ -6,22 +6,24 @@
 
 namespace landwidth {
 
-Ring landing_rim(const PlanView& view, Point tee, const TeeChoice& choice, double share, int points) {
+std::vector<Ring> landing_rims(const PlanView& view, Point tee, const TeeChoice& choice, double share,
+                               int points) {
     const auto& pattern = view.golfer.clubs.at(choice.club).pattern;
     if (!pattern) return {};
-    const LandingEllipse ellipse = landing_ellipse(*pattern, share);
     const bool moved = shows_day(view.plan);
     const double further_m = moved ? choice.day.carry_m - pattern->usual.centre.carry_m : 0.0;
     const double drift_m = moved ? choice.day.drift_m : 0.0;
     const Point along = along_bearing(choice.aim);
     const Point across = to_the_right(along);
-    Ring ring;
-    ring.reserve(static_cast<std::size_t>(points));
-    for (int i = 0; i < points; ++i) {
-        const ShotOffset rim = ellipse.rim(2.0 * std::numbers::pi * i / points);
-        ring.push_back(tee + (rim.carry_m + further_m) * along + (rim.side_m + drift_m) * across);
+    std::vector<Ring> rings;
+    for (const LandingEllipse& ellipse : landing_ellipses(*pattern, share)) {
+        Ring& ring = rings.emplace_back();
+        for (int i = 0; i < points; ++i) {
+            const ShotOffset rim = ellipse.rim(2.0 * std::numbers::pi * i / points);
+            ring.push_back(tee + (rim.carry_m + further_m) * along + (rim.side_m + drift_m) * across);
+        }
     }
-    return ring;
+    return rings;
 }
 
 }  // namespace landwidth

@@ -125,6 +125,12 @@ void add_list(Document& document, std::string heading, std::vector<std::string> 
         {std::move(heading), {DocumentList{std::move(sentences), std::string(list_mark)}}});
 }
 
+// The name of a file is written as it is.
+bool begins_with_a_file(const std::string& sentence, const LearnView& view) {
+    return std::ranges::any_of(view.logs,
+                               [&](const NamedLog& log) { return sentence.starts_with(log.file); });
+}
+
 }  // namespace
 
 Document learn_document(const LearnView& view, std::string picture) {
@@ -146,7 +152,8 @@ Document learn_document(const LearnView& view, std::string picture) {
     if (view.stands_alone) {
         std::vector<std::string> sentences;
         for (const std::string& warning : view.warnings)
-            sentences.push_back(capitalised(warning) + (warning.ends_with('?') ? "" : "."));
+            sentences.push_back((begins_with_a_file(warning, view) ? warning : capitalised(warning)) +
+                                (warning.ends_with('?') ? "" : "."));
         std::ranges::copy(cautions_of_any_shot(), std::back_inserter(sentences));
         document.parts.push_back({"Keep in mind", {DocumentList{std::move(sentences)}}});
     }

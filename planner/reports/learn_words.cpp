@@ -10,6 +10,7 @@
 #include "golfer-profiles/evidence/mishit_chance.hpp"
 #include "planner/reports/display_length.hpp"
 #include "planner/reports/evidence_figures.hpp"
+#include "planner/reports/way_words.hpp"
 #include "planner/reports/words.hpp"
 
 namespace landwidth {
@@ -18,8 +19,10 @@ namespace {
 // Mishits of one club, in the list.
 constexpr std::size_t most_told = 25;
 
-// So near each other two spreads are the same to a reader.
-constexpr double same_spread = 0.05;
+// A difference is told, with its reason, when it is more than half of what 90 % of the evidence leaves open,
+// or more than so much: of the carry for carry and side, of the recorded spread, in shares of mishits.
+// Assumptions.
+constexpr double told_of_carry = 0.02, told_of_spread = 0.10, told_of_mishits = 0.05;
 
 std::string of_club(const std::string& name, const std::string& words) {
     return fmt::format("{}: {}", name_text(name), words);
@@ -29,27 +32,45 @@ std::string count_words(int count, std::string_view one, std::string_view more) 
     return fmt::format("{} {}", count, count == 1 ? one : more);
 }
 
-struct Difference {
-    std::string words;
-    bool is_none;  // as shown
+// A figure of the model beside the recorded one.
+struct Compared {
+    std::string_view what;
+    std::string model, recorded;  // as shown
+    bool differs;
 };
 
-Difference difference(const LearntClub& club, DisplayUnits units) {
+bool is_told(double recorded, const OpenFigure& model, double limit) {
+    const double off = std::abs(model.middle - recorded);
+    return off > 0.5 * (model.high - model.low) || off > limit;
+}
+
+std::vector<Compared> compared(const LearntClub& club, DisplayUnits units) {
     const RawShots& raw = club.evidence.raw;
-    const Spread& usual = club.club.pattern->usual;
-    const auto and_not = [](const std::string& model, bool same, const std::string& recorded) {
-        return model + (same ? "" : fmt::format(" and not {}", recorded));
+    const OpenPattern& open = club.evidence.open;
+    std::vector<Compared> all;
+    const auto add = [&](std::string_view what, const std::string& model, const std::string& recorded,
+                         bool told) {
+        all.push_back({what, model, recorded, told && model != recorded});
     };
-    const std::string recorded = length_number(raw.carry.mean, units);
-    const std::string model = length_number(usual.centre.carry_m, units);
-    const bool same_carry = recorded == model;
+    const double of_carry = told_of_carry * std::abs(raw.carry.mean);
+    add("carry", length_number(open.carry.middle, units), length_number(raw.carry.mean, units),
+        is_told(raw.carry.mean, open.carry, of_carry));
+    add("side", side_number(open.side.middle, units), side_number(raw.side.mean, units),
+        is_told(raw.side.mean, open.side, of_carry));
     // One shot has no spread to differ from.
-    const bool same_side =
-        raw.shots == 1 || std::abs(usual.side_sd_m - raw.side.sd) <= same_spread * raw.side.sd;
-    return {fmt::format(
-                "carry {}, side sd {}", and_not(model, same_carry, recorded),
-                and_not(spread_number(usual.side_sd_m, units), same_side, spread_number(raw.side.sd, units))),
-            same_carry && same_side};
+    if (raw.shots > 1) {
+        const auto add_spread = [&](std::string_view what, const OpenFigure& model, double recorded) {
+            add(what, spread_number(model.middle, units), spread_number(recorded, units),
+                is_told(recorded, model, told_of_spread * recorded));
+        };
+        add_spread("carry sd", open.carry_sd, raw.carry.sd);
+        add_spread("side sd", open.side_sd, raw.side.sd);
+    }
+    const std::size_t mishits = mishits_among(club.evidence);
+    const double share = static_cast<double>(mishits) / static_cast<double>(raw.shots);
+    add("mishits", share_text(open.mishit_share.middle), fmt::format("{} of {}", mishits, raw.shots),
+        raw.shots > 1 && is_told(share, open.mishit_share, told_of_mishits));
+    return all;
 }
 
 // That mishits stand apart, and what the others come to.
@@ -78,19 +99,33 @@ std::string sessions_apart(const LearntClub& club, const Golfer& golfer) {
                        fade ? ", and older ones weigh less" : "");
 }
 
-// How far the club's own shots carry the model.
+// How far others than the club's own shots carry the model; empty where they hardly do.
 std::string leaning_words(const LearntClub& club) {
     const double others = 1.0 - club.recorded_share;
     const std::string_view known = club.source == PriorSource::own && club.earlier_shots == 0
                                        ? "from the pattern stated before and the golfer's other clubs"
                                        : "from the golfer's other clubs and the level";
     constexpr double nearly_all = 0.9;
-    if (club.recorded_share >= nearly_all)
-        return fmt::format("with {} the club speaks for itself",
-                           count_words(club.club.pattern->shots, "shot", "shots"));
+    if (club.recorded_share >= nearly_all) return {};
     return fmt::format("{} few, so {} of the spread comes {}",
                        count_words(club.club.pattern->shots, "shot is", "shots are"), share_text(others),
                        known);
+}
+
+// At least one.
+std::vector<std::string> reasons(const LearnView& view, const LearntClub& club) {
+    std::vector<std::string> all{mishits_apart(club, view.units)};
+    if (club.logged.lost > 0)
+        all.push_back(count_words(club.logged.lost, "lost ball counts among the wide ones",
+                                  "lost balls count among the wide ones"));
+    if (club.prior.shots > 0)
+        all.push_back(count_words(club.prior.shots, "earlier shot is known by its pattern only",
+                                  "earlier shots are known by their pattern only"));
+    all.push_back(sessions_apart(club, view.learnt.golfer));
+    all.push_back(leaning_words(club));
+    std::erase(all, std::string());
+    if (all.empty()) all.emplace_back("shots far out weigh less than those near the middle");
+    return all;
 }
 
 std::string row_words(const LearnView& view, const LandedShot& shot) {
@@ -120,22 +155,17 @@ std::string landing_words(const LearntClub& club, const ShotOffset& landing, Dis
 
 std::string why_differs_words(const LearnView& view, const LearntClub& club) {
     if (club.evidence.raw.shots == 0) return {};
-    std::vector<std::string> reasons{mishits_apart(club, view.units)};
-    if (club.logged.lost > 0)
-        reasons.push_back(count_words(club.logged.lost, "lost ball counts among the wide ones",
-                                      "lost balls count among the wide ones"));
-    if (club.prior.shots > 0)
-        reasons.push_back(count_words(club.prior.shots, "earlier shot is known by its pattern only",
-                                      "earlier shots are known by their pattern only"));
-    reasons.push_back(sessions_apart(club, view.learnt.golfer));
-    reasons.push_back(leaning_words(club));
-    std::string words;
-    for (const std::string& reason : reasons)
-        if (!reason.empty()) words += (words.empty() ? "" : "; ") + reason;
-    const Difference differs = difference(club, view.units);
-    return of_club(club.club.name,
-                   fmt::format("{}{}{}.", differs.words,
-                               differs.is_none ? ", much as recorded: " : ", because ", words));
+    std::string differing, as_recorded;
+    for (const Compared& figure : compared(club, view.units)) {
+        std::string& words = figure.differs ? differing : as_recorded;
+        words += fmt::format("{}{} {}{}", words.empty() ? "" : ", ", figure.what, figure.model,
+                             figure.differs ? " and not " + figure.recorded : "");
+    }
+    if (differing.empty()) return of_club(club.club.name, fmt::format("much as recorded: {}.", as_recorded));
+    std::string because;
+    for (const std::string& reason : reasons(view, club))
+        because += (because.empty() ? "" : "; ") + reason;
+    return of_club(club.club.name, fmt::format("{}, because {}.", differing, because));
 }
 
 std::vector<std::string> why_differs_words(const LearnView& view) {
@@ -170,16 +200,11 @@ std::vector<std::string> shape_words(const LearnView& view) {
             return same_name(family_of(learnt.club), shape.club);
         });
         if (club == view.learnt.clubs.end()) continue;
-        const Spread& usual = club->club.pattern->usual;
-        const auto way = [&](const Way& one) {
-            const double side = spread_of(usual, one).centre.side_m;
-            return fmt::format("{} about {} {}", share_text(one.share),
-                               length_text(std::abs(side), view.units), side < 0 ? "left" : "right");
-        };
-        sentences.push_back(of_club(
-            shape.club,
-            fmt::format("{}, {}; of {} sets drawn from one usual shot, {} look as odd as the {} recorded",
-                        way(shape.ways[0]), way(shape.ways[1]), shape.drawn, shape.as_odd, shape.shots)));
+        sentences.push_back(
+            of_club(shape.club,
+                    fmt::format("{}; of {} sets drawn from one usual shot, {} look as odd as the {} recorded",
+                                ways_words(club->club.pattern->usual, shape.ways, view.units), shape.drawn,
+                                shape.as_odd, shape.shots)));
     }
     return sentences;
 }

@@ -12,6 +12,7 @@
 #include "planner/reports/html_text.hpp"
 #include "planner/reports/pattern_signs.hpp"
 #include "planner/reports/svg_writing.hpp"
+#include "planner/reports/way_words.hpp"
 #include "planner/reports/words.hpp"
 
 namespace landwidth {
@@ -80,12 +81,22 @@ class Picture {
     ShotOffset shown(const ShotOffset& metres) const {
         return {in_display_units(metres.carry_m, units_), in_display_units(metres.side_m, units_)};
     }
-    std::vector<ShotOffset> rim(const PicturedPattern& pattern, double share) const {
-        const LandingEllipse ellipse = landing_ellipse(*pattern.club->pattern, share);
-        std::vector<ShotOffset> points;
-        for (int i = 0; i < rim_points; ++i)
-            points.push_back(shown(ellipse.rim(2.0 * std::numbers::pi * i / rim_points)));
-        return points;
+    // One, or one for each way.
+    std::vector<std::vector<ShotOffset>> rims(const PicturedPattern& pattern, double share) const {
+        std::vector<std::vector<ShotOffset>> rims;
+        for (const LandingEllipse& ellipse : landing_ellipses(*pattern.club->pattern, share)) {
+            std::vector<ShotOffset>& points = rims.emplace_back();
+            for (int i = 0; i < rim_points; ++i)
+                points.push_back(shown(ellipse.rim(2.0 * std::numbers::pi * i / rim_points)));
+        }
+        return rims;
+    }
+    // Of all outer ones together.
+    std::vector<ShotOffset> outline(const PicturedPattern& pattern) const {
+        std::vector<ShotOffset> all;
+        for (const std::vector<ShotOffset>& points : rims(pattern, outer_share))
+            all.insert(all.end(), points.begin(), points.end());
+        return all;
     }
     static const std::vector<ShotOffset>& shots_of(const PicturedPattern& pattern) {
         static const std::vector<ShotOffset> none;
@@ -95,7 +106,7 @@ class Picture {
         const ShotOffset first = shown(patterns_.front().club->pattern->usual.centre);
         Frame ellipses{0.0, 0.0, first.carry_m, first.carry_m};
         for (const PicturedPattern& pattern : patterns_)
-            for (const ShotOffset& point : rim(pattern, outer_share))
+            for (const ShotOffset& point : outline(pattern))
                 ellipses.include(point);
         const Frame limit = ellipses.widened(in_display_units(farthest_shot_m, units_));
         frame_ = ellipses;
@@ -179,13 +190,14 @@ class Picture {
     std::string ellipses() const {
         std::string svg;
         for (std::size_t i = 0; i < patterns_.size(); ++i)
-            for (const double share : {outer_share, inner_share}) {
-                std::vector<Point> points;
-                for (const ShotOffset& point : rim(patterns_[i], share))
-                    points.push_back(on_sheet(point));
-                svg += path_element(fmt::format("{} p{}", share == outer_share ? "outer" : "inner", i),
-                                    path_data(points, true));
-            }
+            for (const double share : {outer_share, inner_share})
+                for (const std::vector<ShotOffset>& rim : rims(patterns_[i], share)) {
+                    std::vector<Point> points;
+                    for (const ShotOffset& point : rim)
+                        points.push_back(on_sheet(point));
+                    svg += path_element(fmt::format("{} p{}", share == outer_share ? "outer" : "inner", i),
+                                        path_data(points, true));
+                }
         return svg;
     }
 
@@ -214,7 +226,7 @@ class Picture {
     std::vector<Label> placed_labels() const {
         std::vector<Label> labels;
         for (std::size_t i = 0; i < patterns_.size(); ++i) {
-            const std::vector<ShotOffset> points = rim(patterns_[i], outer_share);
+            const std::vector<ShotOffset> points = outline(patterns_[i]);
             const Point end = on_sheet(*std::ranges::max_element(points, {}, &ShotOffset::side_m));
             labels.push_back({i, end, end.y});
         }
@@ -247,7 +259,7 @@ class Picture {
         return svg;
     }
     std::string size_words(const PicturedPattern& pattern) const {
-        const auto [least, most] = std::ranges::minmax(rim(pattern, outer_share), {}, &ShotOffset::side_m);
+        const auto [least, most] = std::ranges::minmax(outline(pattern), {}, &ShotOffset::side_m);
         return fmt::format("{}{} carry, {:.0f} {} wide", pattern.supposed ? "supposed: " : "",
                            length_text(pattern.club->pattern->usual.centre.carry_m, units_),
                            most.side_m - least.side_m, display_unit(units_));
@@ -266,6 +278,7 @@ class Picture {
     std::string caption() const {
         std::string html = "<figcaption>\n";
         if (explained_) html += explanation();
+        html += two_ways();
         if (any_shots()) html += shot_counts();
         if (beyond_ > 0)
             html += fmt::format("<p class=\"note\">{} so far from all patterns that {} not drawn.</p>\n",
@@ -284,6 +297,18 @@ class Picture {
             : std::ranges::any_of(patterns_, is_learnt)
                 ? "The recorded shots behind the patterns are not at hand."
                 : "No recorded shots: the patterns are typical ones.");
+    }
+    std::string two_ways() const {
+        std::string html;
+        for (const PicturedPattern& pattern : patterns_) {
+            const std::string ways = ways_words(*pattern.club->pattern, units_);
+            if (ways.empty()) continue;
+            html += fmt::format(
+                "<p class=\"note\">{} goes two ways, {}: each way has lines of its own, which hold half and "
+                "nine of ten of the balls that go this way.</p>\n",
+                isolated(name_text(pattern.club->name)), ways);
+        }
+        return html;
     }
     bool any_supposed() const { return std::ranges::any_of(patterns_, &PicturedPattern::supposed); }
     bool any_shots() const {

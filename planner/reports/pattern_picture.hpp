@@ -1,9 +1,10 @@
 // Shot patterns drawn over each other with the recorded shots behind them, seen from above and played up the
 // page.
 //
-// Of each club the ellipses that hold half and nine tenths of the usual shots, and every recorded shot where
-// it landed; a mishit is crossed. Along and across have one scale. Clubs are told apart by line pattern,
-// shape of mark and a label at the ellipse, so that the picture is read without its colours.
+// Of each club the ellipses that hold half and nine tenths of the usual shots (where those go two ways, of
+// the balls of each way), and every recorded shot where it landed; a mishit is crossed. Along and across have
+// one scale. Clubs are told apart by line pattern, shape of mark and a label at the ellipse, so that the
+// picture is read without its colours.
 #pragma once
 
 #include <string>

@@ -86,17 +86,22 @@ VectorLayer layer_of_ellipses(const PlanView& view) {
         if (!view.golfer.clubs.at(choice.club).pattern) return;
         const ChoiceWords words = words_of(view, plan, rank);
         for (const double share : ellipse_shares) {
-            const Ring ring = landing_rim(view, hole.line.tee(), choice, share, ellipse_points);
-            const std::string label =
-                fmt::format("{}: {} of the usual shots land here", words.club, share_text(share));
-            layer.features.push_back({lonlat_areas(hole.frame, {{ring, {}}}),
-                                      with_origin(view, hole,
-                                                  {{"choice", words.word},
-                                                   {"rank", words.rank},
-                                                   {"club", words.club},
-                                                   {"share", share},
-                                                   {"label", label}}),
-                                      words.word, fmt::format("hole {}, {}", hole.ref, label)});
+            const std::vector<Ring> rings =
+                landing_rims(view, hole.line.tee(), choice, share, ellipse_points);
+            const auto& ways = view.golfer.clubs.at(choice.club).pattern->ways;
+            for (std::size_t way = 0; way < rings.size(); ++way) {
+                const std::string label = fmt::format(
+                    "{}: {} of the usual shots{} land here", words.club, share_text(share),
+                    ways ? fmt::format(" that go this way ({} do)", share_text(ways->at(way).share)) : "");
+                layer.features.push_back({lonlat_areas(hole.frame, {{rings[way], {}}}),
+                                          with_origin(view, hole,
+                                                      {{"choice", words.word},
+                                                       {"rank", words.rank},
+                                                       {"club", words.club},
+                                                       {"share", share},
+                                                       {"label", label}}),
+                                          words.word, fmt::format("hole {}, {}", hole.ref, label)});
+            }
         }
     });
     return layer;

@@ -170,7 +170,10 @@ std::string patterns(const WeighView& view) {
         if (is_supposed(view, club.club)) supposed.push_back(clubs.back());
     }
     if (clubs.empty()) return {};
-    return "<section class=\"part\">\n<h2>The shot patterns</h2>\n" + pictures(view) +
+    std::string ways;
+    for (const std::string& words : two_way_words(view))
+        ways += fmt::format("<p>{}</p>\n", sentence(words));
+    return "<section class=\"part\">\n<h2>The shot patterns</h2>\n" + ways + pictures(view) +
            pattern_table(clubs, view.units, supposed) + recorded_shots(view) + "</section>\n";
 }
 

@@ -157,7 +157,9 @@ class WeighJson {
             {"saves_strokes", rounded(change.gain, stroke_decimals)},
             {"drawn_mean", rounded(change.drawn_mean, stroke_decimals)},
             {"interval_90", {rounded(change.low, stroke_decimals), rounded(change.high, stroke_decimals)}},
-            {"confidence", rounded(change.chance, share_decimals)},
+            {"confidence", change.verdict == BagVerdict::not_compared
+                               ? Json()
+                               : Json(rounded(change.chance, share_decimals))},
             {"settled", change.settled},
             {"verdict", verdict_word(change.verdict)},
             {"standing", standing(change)},

@@ -6,6 +6,7 @@
 #include <array>
 
 #include "planner/reports/display_length.hpp"
+#include "planner/reports/way_words.hpp"
 #include "planner/reports/words.hpp"
 
 namespace landwidth {
@@ -149,6 +150,18 @@ std::vector<std::string> supposed_words(const WeighView& view, const WeighedChan
             "Supposed, not hit: the {} is the {} with {}. What that is worth is said here, not whether it "
             "comes true.",
             club_name(view, club.club), club_name(view, club.of), name_text(club.words, 160)));
+    return sentences;
+}
+
+std::vector<std::string> two_way_words(const WeighView& view) {
+    std::vector<std::string> sentences;
+    for (const ComparedClub& compared : view.weighing.compared) {
+        const std::string ways = ways_words(*view.golfer.clubs.at(compared.club).pattern, view.units);
+        if (!ways.empty())
+            sentences.push_back(
+                fmt::format("The {} goes two ways, {} of the aim, and is aimed and weighed so.",
+                            club_name(view, compared.club), ways));
+    }
     return sentences;
 }
 

@@ -34,6 +34,9 @@ std::vector<SupposedClub> supposed_in(const WeighView& view, const WeighedChange
 // One sentence for each of them.
 std::vector<std::string> supposed_words(const WeighView& view, const WeighedChange& change);
 
+// Compared clubs whose usual shots go two ways: one sentence each.
+std::vector<std::string> two_way_words(const WeighView& view);
+
 // That the comparison is with a typical club; empty where recorded shots are behind all that it is with.
 std::string without_shots_words(const WeighView& view, const WeighedChange& change);
 // These sentences for the warnings, each once.

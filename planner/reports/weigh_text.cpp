@@ -34,6 +34,22 @@ std::string title(const WeighView& view) {
     return text;
 }
 
+// A label that would be cut short in the table, on several lines.
+std::vector<std::string> label_lines(std::string_view label) {
+    constexpr std::size_t room = 28, most_lines = 3;
+    std::vector<std::string> lines;
+    const std::string text = wrapped(label, "", room);
+    for (std::size_t at = 0; at < text.size();) {
+        const std::size_t end = text.find('\n', at);
+        lines.push_back(text.substr(at, end - at));
+        at = end + 1;
+    }
+    if (lines.size() <= most_lines) return lines;
+    lines.resize(most_lines);
+    lines.back() = shortened(lines.back() + " ...", room);
+    return lines;
+}
+
 std::string side_by_side(const WeighView& view) {
     TextTable table({{"change", left, true},
                      {"strokes", right},
@@ -43,17 +59,24 @@ std::string side_by_side(const WeighView& view) {
                      {"new club on", right},
                      {"so it", left}});
     table.add_row({"the bag of today", fmt::format("{:.2f}", view.weighing.strokes), "", "", "", "", ""});
+    const auto add_row = [&](std::string_view label, std::vector<std::string> figures) {
+        const std::vector<std::string> lines = label_lines(label);
+        figures.insert(figures.begin(), lines.front());
+        table.add_row(std::move(figures));
+        for (std::size_t i = 1; i < lines.size(); ++i)
+            table.add_row({"  " + lines[i], "", "", "", "", "", ""});
+    };
     std::string from;
     for (const WeighedChange& change : view.weighing.changes) {
         if (has_baseline(change) && baseline_label(view, change) != from) {
             from = baseline_label(view, change);
-            table.add_row({from, fmt::format("{:.2f}", change.baseline_strokes), "", "", "", "", ""});
+            add_row(from, {fmt::format("{:.2f}", change.baseline_strokes), "", "", "", "", ""});
         }
         const int holes = holes_with_new_club(change);
-        table.add_row({change.change.label, fmt::format("{:.2f}", change.strokes), gain_text(change.gain),
-                       fmt::format("{} and {}", gain_text(change.low), gain_text(change.high)),
-                       share_text(change.chance), holes == 1 ? "1 hole" : fmt::format("{} holes", holes),
-                       standing_words(change)});
+        add_row(change.change.label,
+                {fmt::format("{:.2f}", change.strokes), gain_text(change.gain),
+                 fmt::format("{} and {}", gain_text(change.low), gain_text(change.high)), helps_text(change),
+                 holes == 1 ? "1 hole" : fmt::format("{} holes", holes), standing_words(change)});
     }
     return table.text();
 }
@@ -134,6 +157,8 @@ std::string weigh_text(const WeighView& view) {
         "Strokes: expected for {}. Saves: strokes saved, + is better. Helps: in how much of what the "
         "recorded shots leave possible. Sure: the same for one hole.",
         round_words(view)));
+    for (const std::string& words : two_way_words(view))
+        text += wrapped(words);
     for (const WeighedChange& change : view.weighing.changes)
         text += one_change(view, change);
     return text + closing(view);

@@ -78,6 +78,23 @@ const std::string& club_name(const WeighView& view, std::size_t club) {
     return view.golfer.clubs.at(club).name;
 }
 
+// That nothing was compared, and what would.
+std::string not_compared_words(const WeighView& view, const WeighedChange& change) {
+    std::vector<std::size_t> clubs = change.change.out;
+    clubs.insert(clubs.end(), change.change.in.begin(), change.change.in.end());
+    const std::string who =
+        clubs.size() == 1 ? fmt::format("The {} is not hit", name_text(club_name(view, clubs[0])))
+        : clubs.size() == 2
+            ? fmt::format("Neither the {} nor the {} is hit", name_text(club_name(view, clubs[0])),
+                          name_text(club_name(view, clubs[1])))
+            : "None of the clubs that come or go is hit";
+    return fmt::format(
+        "{} on any of these holes, from the tee or later, in any of the {:g} draws, so nothing was compared: "
+        "on these holes it makes no difference, and which is better is not said. Weigh on holes where {} "
+        "hit.",
+        who, view.weighing.assumptions.engine.weigh_draws, clubs.size() == 1 ? "it is" : "one of them is");
+}
+
 }  // namespace
 
 std::string gain_text(double strokes) {
@@ -93,6 +110,8 @@ std::string verdict_word(BagVerdict verdict) {
             return "costs";
         case BagVerdict::alike:
             return "alike";
+        case BagVerdict::not_compared:
+            return "not-compared";
         case BagVerdict::not_known:
             break;
     }
@@ -107,6 +126,8 @@ std::string standing(const WeighedChange& change) {
             return "costs strokes";
         case BagVerdict::alike:
             return "no difference";
+        case BagVerdict::not_compared:
+            return "not compared";
         case BagVerdict::not_known:
             break;
     }
@@ -117,6 +138,8 @@ std::string standing_words(const WeighedChange& change) {
     switch (change.verdict) {
         case BagVerdict::alike:
             return "is as good";
+        case BagVerdict::not_compared:
+            return "is hit on no hole";
         case BagVerdict::not_known:
             return "is not known yet";
         default:
@@ -126,6 +149,7 @@ std::string standing_words(const WeighedChange& change) {
 
 std::string chance_words(const WeighedChange& change) {
     if (change.verdict == BagVerdict::alike) return "the same either way";
+    if (change.verdict == BagVerdict::not_compared) return "nothing compared";
     const double likelier = std::max(change.chance, 1.0 - change.chance);
     if (likelier < even_chance) return fmt::format("an even chance, {} to help", share_text(change.chance));
     const char* how = likelier >= all_but_certain ? "all but certain"
@@ -200,6 +224,10 @@ std::string sureness_words(const WeighedChange& change) {
     return words;
 }
 
+std::string helps_text(const WeighedChange& change) {
+    return change.verdict == BagVerdict::not_compared ? "-" : share_text(change.chance);
+}
+
 std::string next_step_words(const WeighView& view, const WeighedChange& change) {
     const bool supposes =
         std::ranges::any_of(change.change.in, [&](std::size_t club) { return is_supposed(view, club); });
@@ -210,6 +238,8 @@ std::string next_step_words(const WeighView& view, const WeighedChange& change) 
                 "{}, within {:.2g} strokes a round whatever of it is true. Whichever feels better: the score "
                 "will not tell them apart.",
                 why, view.weighing.assumptions.engine.equal_within);
+        case BagVerdict::not_compared:
+            return not_compared_words(view, change);
         case BagVerdict::saves:
             return supposes
                        ? "Worth finding out whether it comes true: record shots with it, and weigh those."

@@ -10,17 +10,20 @@ namespace landwidth {
 // "+0.38", "-0.02", "0.00": strokes saved.
 std::string gain_text(double strokes);
 
-// What the draws say of a change, in words that files keep: "saves", "costs", "alike", "not-known".
+// What the draws say of a change, in words that files keep: "saves", "costs", "alike", "not-known",
+// "not-compared".
 std::string verdict_word(BagVerdict verdict);
-// In older words that files keep too: "pays", "costs strokes", "no difference", "open".
+// In older words that files keep too: "pays", "costs strokes", "no difference", "open", "not compared".
 std::string standing(const WeighedChange& change);
 
 // The same as the end of a sentence that begins "so the change": "pays", "costs strokes", "is as good", "is
-// not known yet".
+// not known yet", "is hit on no hole".
 std::string standing_words(const WeighedChange& change);
 
 // How likely the change is for the better or the worse, whichever is likelier: "likely to help, 77 %".
 std::string chance_words(const WeighedChange& change);
+// For a column: "77 %", "-" where nothing was compared.
+std::string helps_text(const WeighedChange& change);
 
 // What is asked, in one sentence.
 std::string question_words(const WeighView& view);

@@ -173,6 +173,48 @@ TEST_CASE("shots added to a profile in two goes give what they give in one", "[l
                         Catch::Matchers::Contains("has learnt from these shots"));
 }
 
+TEST_CASE("a grown export learnt onto the profile of the shorter one counts its first shots once",
+          "[learn]") {
+    const std::string first = shots_about("driver", 240, 9) + shots_about("7i", 150, 9);
+    const LearntGolfer once = learnt_from_text(header + first);
+    LearnRequest again = request();
+    again.onto = once.golfer;
+    const auto said = [](const LearntGolfer& learnt, std::string_view part) {
+        return std::ranges::any_of(learnt.warnings, [&](const auto& w) { return contains(w, part); });
+    };
+    const LearntGolfer grown = learnt_from_text(header + first + "driver,255,31\ndriver,228,-27\n", again);
+    REQUIRE(said(grown, "18 of 20 shots left out, rows 2 to 19: the profile has learnt from them already"));
+    REQUIRE(grown.clubs.size() == 1);
+    REQUIRE(grown.golfer.club("driver")->pattern->shots == 11);
+    REQUIRE(grown.golfer.club("driver")->learnt_from->shots.size() == 11);
+    REQUIRE(grown.golfer.club("7-iron")->pattern->shots == 9);
+    REQUIRE(logged_mishit_chance(grown.clubs.front()).size() == 2);
+    // One alike by chance is another shot.
+    const LearntGolfer chance = learnt_from_text(header + "driver,230,-20\ndriver,251,17\n", again);
+    REQUIRE(!said(chance, "left out"));
+    REQUIRE(chance.golfer.club("driver")->pattern->shots == 11);
+}
+
+TEST_CASE("shots brought to the reference day are known again where both were", "[learn]") {
+    const auto log = [](int shots, const std::string& head_end, const std::string& row_end) {
+        std::string rows = "date,club,carry_yd,side_yd" + head_end + "\n";
+        for (int i = 0; i < shots; ++i)
+            rows += "2026-05-01,driver," + std::to_string(230 + (i * 7) % 21) + "," +
+                    std::to_string((i * 11) % 41 - 20) + row_end + "\n";
+        return rows;
+    };
+    LearnRequest again = request();
+    again.onto = learnt_from_text(log(12, ",temperature_c", ",5")).golfer;
+    const LearntGolfer grown = learnt_from_text(log(14, ",temperature_c", ",5"), again);
+    REQUIRE(grown.golfer.club("driver")->pattern->shots == 14);
+    // In one of the two only: nothing can be compared, and that is said.
+    const LearntGolfer blind = learnt_from_text(log(14, "", ""), again);
+    REQUIRE(blind.golfer.club("driver")->pattern->shots == 26);
+    REQUIRE(std::ranges::any_of(blind.warnings, [](const auto& w) {
+        return contains(w, "\"driver\": the profile has shots of the same session");
+    }));
+}
+
 TEST_CASE("a profile holds what was learnt", "[learn]") {
     const LearntGolfer learnt =
         learnt_from_text(header + shots_about("driver", 240, 12) + shots_about("driving iron", 205, 1001));

@@ -212,3 +212,20 @@ TEST_CASE("more clubs than a profile holds is one line", "[log]") {
     REQUIRE_THROWS_WITH(clubs_of(text + "7i,,150,0\n"),
                         Catch::Matchers::StartsWith("a.csv: 41 clubs and builds, and a profile holds 40"));
 }
+
+TEST_CASE("builds named in the column of the club are builds of it", "[log]") {
+    const LoggedClubs logged = clubs_of(
+        "club,carry_yd,side_yd\n\"driver, 45 in\",240,5\nDriver 45in,243,-5\n\"driver 45\"\"\",238,1\n"
+        "\"driver, 44 in\",236,2\n58 deg,80,1\nDriver 10.5,239,1\n");
+    REQUIRE(names_of(logged) ==
+            std::vector<std::string>{"driver, 45 in", "driver, 44 in", "58 deg", "Driver 10.5"});
+    REQUIRE(logged.clubs[0].shots.size() == 3);
+    REQUIRE(logged.clubs[0].club == "driver");
+    REQUIRE(logged.clubs[0].build == "45 in");
+    REQUIRE_THAT(*logged.clubs[0].length_m, WithinAbs(45 * 0.0254, 1e-12));
+    REQUIRE(logged.clubs[0].is_the_one_carried);
+    // As a column of its own says it.
+    const LoggedClubs by_column =
+        clubs_of("club,build,carry_yd,side_yd\ndriver,\"45 in\",240,5\n\"driver, 45 in\",,243,-5\n");
+    REQUIRE(names_of(by_column) == std::vector<std::string>{"driver, 45 in"});
+}

@@ -275,8 +275,12 @@ TEST_CASE("legal values that are hard to believe are warnings") {
                     "clubs[0] \"driver\": length_in is 50; the Equipment Rules allow 18 to 48 in for every "
                     "club but the putter");
     require_warning(
-        with("\"carry_yd\": 165", "\"carry_yd\": 230"),
-        "clubs[0] \"driver\": pattern.mishit.carry_yd is 230; a mishit that carries past the usual shot");
+        with("\"side_sd_yd\": 30", "\"side_sd_yd\": 20", with("\"carry_yd\": 165", "\"carry_yd\": 230")),
+        "clubs[0] \"driver\": pattern.mishit.carry_yd is 230; a mishit that carries past the usual shot, and "
+        "no "
+        "wider of the line");
+    // Wide misses go far, as learnt from a fast golfer's shots.
+    CHECK(parse_profile(with("\"carry_yd\": 165", "\"carry_yd\": 230"), "me.json").warnings.empty());
 }
 
 TEST_CASE("a file that cannot be read is told with its name") {

@@ -254,6 +254,14 @@ TEST_CASE("averages and headings between shots are left out and told", "[log]") 
     REQUIRE(contains(refusal_of("club,carry_yd,side_yd\nAverage,230,1\n"), "no shots under it"));
     // A note may speak of averages.
     REQUIRE(log_of("club,carry_yd,side_yd,note\ndriver,230,5,average\n").shots.size() == 1);
+    const std::string shots = "club,carry_yd,side_yd,note\ndriver,230,5,\ndriver,234,9,\ndriver,238,1,thin\n";
+    for (const char* note : {"average", "Session mean", "avg. of all shots", "std dev"}) {
+        CAPTURE(note);
+        const ShotLog noted = log_of(shots + "driver,234,5," + note + "\n");
+        REQUIRE(noted.shots.size() == 3);
+        REQUIRE(noted.warnings[0] == "row 5 left out: averages and the like, no shots");
+    }
+    REQUIRE(log_of(shots + "driver,234,5,an average strike\ndriver,231,2,max\n").shots.size() == 5);
 }
 
 TEST_CASE("a ball without a place that is called lost is a lost ball", "[log]") {
@@ -296,4 +304,44 @@ TEST_CASE("places on the face are read in their units", "[log]") {
     REQUIRE(contains(refusal_of("club,carry_yd,side_yd,strike_toe_mm\ndriver,230,5,90\n"), "-60 to 60 mm"));
     REQUIRE(contains(refusal_of("club,carry_yd,side_yd,strike_toe_mm\ndriver,230,5,3 yd\n"),
                      "no unit of a place on the face"));
+}
+
+TEST_CASE("rows doubted for one reason are told in one line", "[log]") {
+    std::string rows = "club,carry_yd,side_yd\n";
+    for (const char* shot :
+         {"231,5", "228,-3", "235,2", "229,8", "233,-6", "230,1", "227,4", "23,2", "24,1", "60,0"})
+        rows += "driver," + std::string(shot) + "\n";
+    const ShotLog log = log_of(rows);
+    REQUIRE(log.warnings.size() == 2);
+    REQUIRE(log.warnings[0].starts_with("rows 9 and 10, \"driver\": 23 to 24 yd where "));
+    REQUIRE(contains(log.warnings[0], "is a digit lost"));
+    REQUIRE(log.warnings[1].starts_with("row 11, \"driver\": 60 yd where "));
+}
+
+TEST_CASE("totals that are the carries teach no run", "[log]") {
+    std::string rows = "club,carry_yd,total_yd,side_yd\n";
+    for (const char* shot : {"231,231,5", "228,228,-3", "235,235,2", "229,229,8", "233,233,-6"})
+        rows += "driver," + std::string(shot) + "\n";
+    const ShotLog log = log_of(rows);
+    REQUIRE(log.warnings.size() == 1);
+    REQUIRE(contains(log.warnings[0], "total and carry are the same in all 5 rows that have both"));
+    REQUIRE(!log.shots.front().total_m);
+    REQUIRE_THAT(*log.shots.front().carry_m, WithinAbs(yards(231), 1e-9));
+    const ShotLog ran = log_of(rows + "driver,230,250,1\n");
+    REQUIRE(ran.warnings.empty());
+    REQUIRE(ran.shots.front().total_m);
+}
+
+TEST_CASE("numbers that most shots of a club share are asked about once", "[log]") {
+    std::string rows = "club,carry_yd,side_yd\n";
+    for (int i = 0; i < 6; ++i)
+        rows += "driver," + std::to_string(228 + i) + ",0\n7i,150," + std::to_string(3 * i - 7) + "\n";
+    const ShotLog log = log_of(rows);
+    REQUIRE(log.warnings.size() == 1);
+    REQUIRE(contains(
+        log.warnings[0],
+        "sides of \"driver\": 6 of 6 are 0 yd; carries of \"7i\": 6 of 6 are 150 yd; are they recorded?"));
+    // Three of five alike may be honest.
+    REQUIRE(log_of("club,carry_yd,side_yd\npw,110,0\npw,108,0\npw,112,0\npw,111,3\npw,107,-2\n")
+                .warnings.empty());
 }

@@ -124,10 +124,13 @@ TEST_CASE("the build as JSON, by hand") {
     REQUIRE(build["head_step"]["more_g"] == 2.0);
     REQUIRE(build["head_step"]["club_speed_change_mph"][0] < 0.0);
     REQUIRE(build["head_step"]["club_speed_change_mph"][1] > 0.0);
+    // As the sentence says it.
+    REQUIRE(build["head_for_target"]["head_change"]["club_speed_change_mph"] == nlohmann::json{-1.7, 0.9});
+    REQUIRE(has(on_a_line(build_text(driver(44.5))), "may change club speed by -1.7 to +0.9 mph"));
     REQUIRE(json["lie"]["as_built_deg"] == 58.0);
     REQUIRE(json["lie"]["plays_upright_deg"] == -2.12);
     REQUIRE(json["flight"]["ball_speed_mph"][0] == 145.5);
-    REQUIRE(json["flight"]["carry_change_yd"][0] == -13.5);
+    REQUIRE(json["flight"]["carry_change_yd"][0] == -14.0);
     REQUIRE(json["cautions"].size() == build_cautions().size());
     REQUIRE(json["assumptions"]["club_speed_high"]["value"] == 3.0);
     REQUIRE(json["assumptions"]["club_speed_high"]["source"] == "common practice, no source");
@@ -252,7 +255,7 @@ TEST_CASE("the page of a build says what its text says, draws the club, and reac
 TEST_CASE("carry in metres has its unit in the name") {
     const BuildView metres = driver(44.5, DisplayUnits::metres);
     const auto json = nlohmann::json::parse(build_json(metres));
-    REQUIRE(json["flight"]["carry_m"][1] == 219.5);
+    REQUIRE(json["flight"]["carry_m"][1] == 219.0);
     REQUIRE_FALSE(json["flight"].contains("carry_yd"));
     REQUIRE(has(build_text(metres), "carry, m"));
 }

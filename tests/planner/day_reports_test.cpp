@@ -159,10 +159,10 @@ TEST_CASE("the ellipses on the map lie where the balls of the day come down", "[
     TeeChoice choice = made.plan.holes[0].choices[0];
     choice.aim = 0.0;
     // The 3-wood carries 189 m, 2 m right, in the profile.
-    const Point moved = centre(landing_rim(made.view(), {0.0, 0.0}, choice, 0.5, 36));
+    const Point moved = centre(landing_rims(made.view(), {0.0, 0.0}, choice, 0.5, 36).at(0));
     CHECK_THAT(moved.x, WithinAbs(2.0 + 8.2, 1e-9));
     CHECK_THAT(moved.y, WithinAbs(194.0, 1e-9));
-    const Point before = centre(landing_rim(own_field().view(), {0.0, 0.0}, choice, 0.5, 36));
+    const Point before = centre(landing_rims(own_field().view(), {0.0, 0.0}, choice, 0.5, 36).at(0));
     CHECK_THAT(before.x, WithinAbs(2.0, 1e-9));
     CHECK_THAT(before.y, WithinAbs(189.0, 1e-9));
 }

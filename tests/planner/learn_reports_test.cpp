@@ -122,10 +122,12 @@ TEST_CASE("mishits among shots learnt from earlier are counted, not listed", "[r
 TEST_CASE("each club says why the model's figures are not the recorded ones", "[report]") {
     Learnt learnt;
     LearntClub& club = learnt.golfer.clubs.front();
-    REQUIRE(contains(on_a_line(learnt.text()),
-                     "driver: carry 200 and not 176, side sd 20.0 and not 36.8, because 1 shot taken for a "
-                     "mishit stands apart; 2 shots are few, so 83 % of the spread comes from the golfer's "
-                     "other clubs and the level."));
+    REQUIRE(
+        contains(on_a_line(learnt.text()),
+                 "driver: carry 200 and not 176, side 3R and not 21L, carry sd 12.0 and not 36.8, side sd "
+                 "20.0 and not 36.8, mishits 10 % and not 1 of 2, because 1 shot taken for a mishit stands "
+                 "apart; 2 shots are few, so 83 % of the spread comes from the golfer's "
+                 "other clubs and the level."));
     club.logged.lost = 2;
     club.prior.shots = 30;
     club.recorded_share = 0.95;
@@ -133,10 +135,23 @@ TEST_CASE("each club says why the model's figures are not the recorded ones", "[
     learnt.golfer.golfer.sessions = {{"2026-01-05", 0.5}, {"2026-11-01", 1.0}};
     REQUIRE(contains(on_a_line(learnt.text()),
                      "2 lost balls count among the wide ones; 30 earlier shots are known by their pattern "
-                     "only; 2 sessions have a shift of their own each, and older ones weigh less; with 2 "
-                     "shots the club speaks for itself."));
-    club.club.pattern->usual = {{176.0, 0.0}, 30.0, 36.0, 0.0};
-    REQUIRE(contains(on_a_line(learnt.text()), "driver: carry 176, side sd 36.0, much as recorded: "));
+                     "only; 2 sessions have a shift of their own each, and older ones weigh less."));
+    // Within half of what is left open, and of what a reader takes for the same.
+    club.evidence.open = {
+        {177.0, 165.0, 189.0}, {-20.0, -31.0, -9.0}, {36.9, 30, 44}, {36.0, 30, 44}, {0.48, 0.4, 0.6}};
+    REQUIRE(contains(
+        on_a_line(learnt.text()),
+        "driver: much as recorded: carry 177, side 20L, carry sd 36.9, side sd 36.0, mishits 48 %."));
+    // A mean that differs is never called recorded.
+    club.evidence.open.side = {-40.0, -55.0, -25.0};
+    club.evidence.mishit_chance = {0.0, 0.0};
+    club.evidence.open.mishit_share = {0.0, 0.0, 0.1};
+    club.logged.lost = 0;
+    club.prior.shots = 0;
+    club.club.learnt_from->times.clear();
+    REQUIRE(contains(on_a_line(learnt.text()),
+                     "driver: side 40L and not 21L, because shots far out weigh less than those near the "
+                     "middle."));
     club.evidence.raw = {};
     REQUIRE(!contains(learnt.text(), "much as recorded"));
 }
@@ -153,6 +168,14 @@ TEST_CASE("text and page end with warnings and cautions unless a terminal has to
         REQUIRE(display_width(line) <= report_width);
 }
 
+TEST_CASE("the name of a file keeps its letters", "[report]") {
+    Learnt learnt;
+    learnt.logs[0].file = "sd.csv";
+    LearnView view = learnt.view();
+    view.warnings = {"sd.csv: 2 shots left out"};
+    REQUIRE(contains(learn_text(view), "- sd.csv: 2 shots left out."));
+}
+
 TEST_CASE("the page says what the text says and draws the shots behind the pattern", "[report]") {
     Learnt learnt;
     learnt.golfer.golfer.name = "<i>A. Golfer</i>";
@@ -165,8 +188,8 @@ TEST_CASE("the page says what the text says and draws the shots behind the patte
     check_identifiers(html);
     REQUIRE(!holds(html, "<i>"));
     REQUIRE(!holds(html, "<b>"));
-    for (const char* part : {"driver: carry 200 and not 176", "190 to 212", "44L to 2R", "b.csv row 12",
-                             "<bdi>driver, 44 in</bdi>: 2 shots, 1 taken for a mishit"}) {
+    for (const char* part : {"driver: carry 200 and not 176, side 3R", "190 to 212", "44L to 2R",
+                             "b.csv row 12", "<bdi>driver, 44 in</bdi>: 2 shots, 1 taken for a mishit"}) {
         INFO(part);
         REQUIRE(holds(html, part));
     }

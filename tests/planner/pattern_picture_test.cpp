@@ -70,6 +70,24 @@ TEST_CASE("a round pattern is drawn round, and its rims hold half and nine tenth
     CHECK(holds(html, ">200 m carry, 64 m wide</text>"));
 }
 
+TEST_CASE("a club that goes two ways has lines for each, and none about the empty middle", "[picture]") {
+    Club club = round_club(30.0);
+    club.pattern->ways = {Way{0.5, 0.0, -0.95, 1.0, 0.3, 0.0}, Way{0.5, 0.0, 0.95, 1.0, 0.3, 0.0}};
+    const std::string html = pattern_picture({{&club, {}}}, DisplayUnits::metres);
+    check_self_contained(html);
+    const auto lines = [&](const std::string& css_class) {
+        return count(html, "<path class=\"" + css_class + " p0\" d=\"M");
+    };
+    CHECK(lines("outer") == 2);
+    CHECK(lines("inner") == 2);
+    const Extent outer = extent_of(html, "outer p0");
+    CHECK(outer.width == Approx(0.3 * outer.height).epsilon(0.02));
+    // 2 x 0.95 x 30 m between the middles, 2 x 9 m x sqrt(-2 ln 0.1) of one way.
+    CHECK(holds(html, ">200 m carry, 96 m wide</text>"));
+    CHECK(holds(html,
+                "goes two ways, 50 % about 29 m left, 50 % about 29 m right: each way has lines of its own"));
+}
+
 TEST_CASE("every shot is marked where it landed, mishits crossed", "[picture]") {
     const fixture::WeighFixture made = fixture::two_changes();
     const std::vector<PicturedPattern> patterns{{&made.golfer.clubs[6], {0.01, 0.02, 0.01, 0.97}},

@@ -301,6 +301,53 @@ TEST_CASE("undecided changes say why, and a figure outside its interval says so"
     CHECK(next_step_words(made.view(), change) == "Not known yet, and no more shots of one club would tell.");
 }
 
+TEST_CASE("where neither club is hit nothing is said to be as good", "[weigh]") {
+    fixture::WeighFixture made = fixture::two_changes();
+    WeighedChange& change = made.weighing.changes[0];
+    change.courses[0].holes[0].after = change.courses[0].holes[0].before;
+    change.courses[0].holes[0].gain = 0.0;
+    change.gain = change.low = change.high = change.drawn_mean = 0.0;
+    change.chance = 0.5;
+    change.verdict = BagVerdict::not_compared;
+    change.more.reset();
+    made.weighing.changes.pop_back();
+    const std::string words =
+        "Neither the driver nor the driver, 44 in is hit on any of these holes, from the tee or later, in "
+        "any of the 200 draws, so nothing was compared";
+    const std::string text = on_a_line(weigh_text(made.view())), html = weigh_html(made.view());
+    const auto json = nlohmann::json::parse(weigh_json(made.view()))["changes"][0];
+    CHECK(holds(text, words));
+    CHECK(holds(text, "is hit on no hole"));
+    CHECK(holds(html, sentence(words)));
+    CHECK(holds(html, "nothing compared"));
+    CHECK(json["verdict"] == "not-compared");
+    CHECK(json["confidence"].is_null());
+    for (const std::string& form : {text, html, json.dump()}) {
+        CHECK_FALSE(holds(form, "s good as each other"));
+        CHECK_FALSE(holds(form, "is as good"));
+        CHECK_FALSE(holds(form, "50 %"));
+    }
+}
+
+TEST_CASE("text and page say that a compared club goes two ways", "[weigh]") {
+    fixture::WeighFixture made = fixture::two_changes();
+    CHECK_FALSE(holds(weigh_text(made.view()), "two ways"));
+    made.golfer.clubs[0].pattern->ways = {Way{0.4, 0.0, -1.2, 1.0, 0.3, 0.0},
+                                          Way{0.6, 0.0, 0.8, 1.0, 0.3, 0.0}};
+    REQUIRE(two_way_words(made.view()).size() == 1);
+    const std::string words = two_way_words(made.view()).front();
+    CHECK(words.starts_with("The driver goes two ways, 40 % about "));
+    CHECK(holds(on_a_line(weigh_text(made.view())), words));
+    CHECK(holds(weigh_html(made.view()), sentence(words)));
+}
+
+TEST_CASE("a long change is told on two lines and not cut", "[weigh]") {
+    const std::string text = weigh_text(fixture::builds_compared().view());
+    require_narrow(text);
+    CHECK(holds(text, "\ndriver, 44 in (supposed) for  "));
+    CHECK(holds(text, "\n  driver, 44 in\n"));
+}
+
 TEST_CASE("chances have words that do not promise", "[weigh]") {
     WeighedChange change = fixture::two_changes().weighing.changes[0];
     const auto words = [&](double chance) {

@@ -256,6 +256,18 @@ class Scales {
         judge(sums, result);
     }
 
+    // A club that comes or goes.
+    static bool is_hit_from_a_tee(const WeighedChange& change) {
+        const auto among = [](const std::vector<std::size_t>& clubs, std::size_t club) {
+            return std::ranges::find(clubs, club) != clubs.end();
+        };
+        return std::ranges::any_of(change.courses, [&](const CourseGain& course) {
+            return std::ranges::any_of(course.holes, [&](const HoleGain& hole) {
+                return among(change.change.out, hole.before.club) || among(change.change.in, hole.after.club);
+            });
+        });
+    }
+
     void judge(const GainSums& sums, WeighedChange& result) const {
         result.drawn_mean = mean(sums.gains());
         result.chance = share_better(sums.gains());
@@ -263,10 +275,11 @@ class Scales {
         result.low = middle.low;
         result.high = middle.high;
         result.settled = std::max(result.chance, 1.0 - result.chance) >= engine_.settled_at;
-        result.verdict = is_alike(middle, engine_.equal_within) ? BagVerdict::alike
-                         : !result.settled                      ? BagVerdict::not_known
-                         : result.chance > 0.5                  ? BagVerdict::saves
-                                                                : BagVerdict::costs;
+        result.verdict = is_same(sums.gains()) && !is_hit_from_a_tee(result) ? BagVerdict::not_compared
+                         : is_alike(middle, engine_.equal_within)            ? BagVerdict::alike
+                         : !result.settled                                   ? BagVerdict::not_known
+                         : result.chance > 0.5                               ? BagVerdict::saves
+                                                                             : BagVerdict::costs;
         if (result.verdict == BagVerdict::not_known) result.more = more(result.gain, sums);
     }
 

@@ -45,7 +45,8 @@ struct MissedClub {
 };
 
 // What the draws say of a change. `alike` and `not_known` are both undecided: see likeness.hpp.
-enum class BagVerdict { saves, costs, alike, not_known };
+// `not_compared`: no club that comes or goes is hit on any hole, so that the draws say nothing of it.
+enum class BagVerdict { saves, costs, alike, not_known, not_compared };
 
 struct WeighedChange {
     BagChange change;                 // with the club left at home where a bag was full

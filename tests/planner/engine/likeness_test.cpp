@@ -28,6 +28,11 @@ TEST_CASE("alike is both ends within what nobody notices", "[likeness]") {
     CHECK(is_alike({0.0, 0.0}, 0.0));
 }
 
+TEST_CASE("draws that never differ compare nothing", "[likeness]") {
+    CHECK(is_same({0.0, 1e-13, -1e-13}));
+    CHECK_FALSE(is_same({0.0, 1e-4}));
+}
+
 TEST_CASE("a tie speaks for neither", "[likeness]") {
     CHECK(share_better({1.0, -1.0, 0.0, 0.0}) == 0.5);
     CHECK(share_better({0.0, 0.0}) == 0.5);

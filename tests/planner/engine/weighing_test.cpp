@@ -205,6 +205,19 @@ TEST_CASE("what is supposed is weighed with the draws of the club it is made of"
     CHECK(result.supposed.size() == 2);
 }
 
+TEST_CASE("clubs that are hit on no hole are not compared", "[weighing]") {
+    Golfer golfer = with_twin(uneven_golfer(), "driver", "unlikely driver");
+    const std::size_t unlikely = golfer.clubs.size() - 1;
+    for (const std::size_t club : {std::size_t{0}, unlikely})
+        golfer.clubs[club].pattern->usual.side_sd_m = 70.0;
+    const Weighing result = weighed({narrow_par_4()}, golfer, {{"unlikely", {unlikely}, {0}}});
+    const WeighedChange& change = result.changes.front();
+    REQUIRE(change.courses[0].holes[0].before.club != 0);
+    CHECK(change.verdict == BagVerdict::not_compared);
+    CHECK_FALSE(change.more);
+    CHECK(change.low == change.high);
+}
+
 TEST_CASE("a baseline that fills the bag leaves out of both bags what is missed least", "[weighing]") {
     Golfer golfer = uneven_golfer();
     Club wedge = golfer.clubs.back();
