@@ -64,8 +64,10 @@ struct LearntGolfer {
 // is_the_one_carried) takes the place of that. One the bag has not joins it; as a club on trial (in_bag
 // false) when it is a build of a club in the bag or when 14 are carried already.
 //
-// Throws InputError and UsageError as logged_clubs and typical_golfer do, and InputError when shots are
-// recorded that the profile has learnt from already, or more clubs than a profile holds.
+// Shots that `onto` keeps already are left out and told (known_shots.hpp).
+//
+// Throws InputError and UsageError as logged_clubs and typical_golfer do, and InputError when no shot is new
+// to the profile, or for more clubs than a profile holds.
 LearntGolfer learnt_golfer(const std::vector<NamedLog>& logs, const LearnRequest& request);
 
 }  // namespace landwidth

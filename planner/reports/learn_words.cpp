@@ -82,8 +82,9 @@ std::string mishits_apart(const LearntClub& club, DisplayUnits units) {
                                              : fmt::format("{} shots taken for mishits stand", mishits));
     const RawShots& rest = club.evidence.raw_usual;
     if (rest.shots > 1)
-        words += fmt::format(" (the other {}: carry {}, side sd {})", rest.shots,
-                             length_number(rest.carry.mean, units), spread_number(rest.side.sd, units));
+        words += fmt::format(" (the other {}: carry {}, side {}, carry sd {}, side sd {})", rest.shots,
+                             length_number(rest.carry.mean, units), side_number(rest.side.mean, units),
+                             spread_number(rest.carry.sd, units), spread_number(rest.side.sd, units));
     return words;
 }
 

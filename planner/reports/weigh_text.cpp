@@ -36,7 +36,7 @@ std::string title(const WeighView& view) {
 
 // A label that would be cut short in the table, on several lines.
 std::vector<std::string> label_lines(std::string_view label) {
-    constexpr std::size_t room = 28, most_lines = 3;
+    constexpr std::size_t room = 30, most_lines = 3;
     std::vector<std::string> lines;
     const std::string text = wrapped(label, "", room);
     for (std::size_t at = 0; at < text.size();) {
