@@ -19,11 +19,15 @@ void SurveyCommand::setup(CLI::App& app) {
     app.footer(
         "Example: landwidth survey course.osm --tee white\n"
         "Leaves with 1 when a hole cannot be planned.\n"
-        "No map yet: export the course from the open map in the browser as course.osm (credit: (c) OpenStreetMap\n"
-        "contributors, ODbL). What it lacks is best drawn in this order: golf=hole lines from tee to pin with ref and\n"
+        "No map yet: export the course from the open map in the browser as course.osm (credit: (c) "
+        "OpenStreetMap\n"
+        "contributors, ODbL). What it lacks is best drawn in this order: golf=hole lines from tee to pin "
+        "with ref and\n"
         "par, then golf=green, tee, fairway, bunker, water, woods, and the boundary as leisure=golf_course.\n"
-        "To mend it in a GIS: landwidth survey course.osm --format gpkg -o course.gpkg, then read course.gpkg.\n"
-        "A map without golf tags: landwidth survey drawn.gpkg > drawn.tags proposes what its layers and columns\n"
+        "To mend it in a GIS: landwidth survey course.osm --format gpkg -o course.gpkg, then read "
+        "course.gpkg.\n"
+        "A map without golf tags: landwidth survey drawn.gpkg > drawn.tags proposes what its layers and "
+        "columns\n"
         "mean; then landwidth survey drawn.gpkg --tags drawn.tags");
 }
 
