@@ -68,15 +68,22 @@ const DrawnGround& Overlap::upper() const {
 
 class Settling {
   public:
-    Settling(const std::vector<DrawnGround>& drawn, const LineOfPlay& line, const PlaneFrame& frame,
-             FeatureNotes& notes)
+    Settling(const std::vector<DrawnGround>& drawn, const LineOfPlay& line, const Box& extent,
+             const PlaneFrame& frame, FeatureNotes& notes)
         : drawn_(drawn),
           frame_(frame),
           notes_(notes),
           play_(Region::around(line.vertices(), in_play_m)),
           cuts_(drawn.size()) {
-        for (const DrawnGround& ground : drawn)
-            boxes_.push_back(ground.region.bounds());
+        // A wood of a whole county is cut to the hole once and not for every bunker.
+        const Region here = Region::box(extent);
+        for (const DrawnGround& ground : drawn) {
+            const Box box = ground.region.bounds();
+            const bool is_here = extent.contains(box.min) && extent.contains(box.max);
+            areas_.push_back(ground.region.area());
+            near_.push_back(is_here ? ground.region : ground.region.common_with(here));
+            boxes_.push_back(near_.back().empty() ? Box{box.min, box.min} : near_.back().bounds());
+        }
     }
 
     SettledGround settle() {
@@ -84,8 +91,7 @@ class Settling {
             for (std::size_t k = i + 1; k < drawn_.size(); ++k)
                 if (drawn_[i].lie != drawn_[k].lie && boxes_meet(boxes_[i], boxes_[k])) compare(i, k);
         for (std::size_t i = 0; i < drawn_.size(); ++i) {
-            Region left =
-                cuts_[i].empty() ? drawn_[i].region : drawn_[i].region.without(Region::united(cuts_[i]));
+            Region left = cuts_[i].empty() ? drawn_[i].region : near_[i].without(Region::united(cuts_[i]));
             // Rough is what is left over, it needs no layer.
             if (drawn_[i].lie != Lie::rough && !left.empty())
                 result_.layers.push_back({drawn_[i].lie, std::move(left)});
@@ -101,14 +107,15 @@ class Settling {
     void compare(std::size_t i, std::size_t k) {
         const DrawnGround& a = drawn_[i];
         const DrawnGround& b = drawn_[k];
-        Region common = a.region.common_with(b.region);
+        Region common = near_[i].common_with(near_[k]);
         const double area = common.area();
         if (area < least_overlap_m2) return;
-        const Overlap overlap{a, b, std::move(common), area / a.region.area(), area / b.region.area()};
+        const Overlap overlap{a, b, std::move(common), area / areas_[i], area / areas_[k]};
         const DrawnGround& upper = overlap.upper();
         const bool a_is_upper = &upper == &a;
         const DrawnGround& lower = a_is_upper ? b : a;
-        if (&upper != &overlap.first_in_order()) cuts_[a_is_upper ? k : i].push_back(upper.region);
+        if (&upper != &overlap.first_in_order())
+            cuts_[a_is_upper ? k : i].push_back(near_[a_is_upper ? i : k]);
         if (std::max(overlap.share_of_a, overlap.share_of_b) >= inside_water) return;
         if (a.evidence == Evidence::object || b.evidence == Evidence::object) return;
         if (overlap.common.grown(-0.5 * slip_m).empty()) return;
@@ -142,15 +149,17 @@ class Settling {
     FeatureNotes& notes_;
     Region play_;
     std::vector<std::vector<Region>> cuts_;  // what is cut out of each
+    std::vector<Region> near_;               // of each what lies within the extent
     std::vector<Box> boxes_;
+    std::vector<double> areas_;  // whole
     SettledGround result_;
 };
 
 }  // namespace
 
-SettledGround settled(const std::vector<DrawnGround>& drawn, const LineOfPlay& line, const PlaneFrame& frame,
-                      FeatureNotes& notes) {
-    return Settling(drawn, line, frame, notes).settle();
+SettledGround settled(const std::vector<DrawnGround>& drawn, const LineOfPlay& line, const Box& extent,
+                      const PlaneFrame& frame, FeatureNotes& notes) {
+    return Settling(drawn, line, extent, frame, notes).settle();
 }
 
 }  // namespace landwidth

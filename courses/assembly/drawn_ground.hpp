@@ -42,8 +42,9 @@ struct SettledGround {
     std::vector<TallGround> overhang;  // branches over ground that is not trees
 };
 
-// `drawn` in the order of the map. Adds findings to `notes`.
-SettledGround settled(const std::vector<DrawnGround>& drawn, const LineOfPlay& line, const PlaneFrame& frame,
-                      FeatureNotes& notes);
+// `drawn` in the order of the map; of what reaches beyond `extent` only the part within it is compared. Adds
+// findings to `notes`.
+SettledGround settled(const std::vector<DrawnGround>& drawn, const LineOfPlay& line, const Box& extent,
+                      const PlaneFrame& frame, FeatureNotes& notes);
 
 }  // namespace landwidth

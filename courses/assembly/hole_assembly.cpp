@@ -149,7 +149,7 @@ std::optional<Hole> assemble_hole(HoleDraft& draft, const CourseContext& course)
     // Where the boundary lies within the map, what is beyond the map is out of bounds anyway.
     if (!bounds.in_bounds || !map_box || !lies_within(bounds.in_bounds->bounds(), *map_box))
         report_map_edge(draft, line.vertices(), map_box, frame);
-    SettledGround lies_drawn = settled(ground.drawn, line, frame, course.notes);
+    SettledGround lies_drawn = settled(ground.drawn, line, extent, frame, course.notes);
     for (Region& out : bounds.out)
         lies_drawn.layers.push_back({Lie::out_of_bounds, std::move(out)});
     std::ranges::move(lies_drawn.overhang, std::back_inserter(ground.tall));

@@ -37,15 +37,17 @@ std::optional<std::size_t> stray_point(const LonLatPath& path, bool closed, cons
         closed && path.size() > 1 && path.front() == path.back() ? path.size() - 1 : path.size();
     // What is left must still be an outline, or a line.
     if (count < (closed ? 4U : 3U)) return std::nullopt;
+    // legs[i] leads to point i.
+    std::vector<double> legs(count, 0.0);
     double all_m = 0.0;
-    for (std::size_t i = 1; i < count + (closed ? 1 : 0); ++i)
-        all_m += roughly(path[i - 1], path[i % count]);
+    for (std::size_t i = closed ? 0 : 1; i < count; ++i)
+        all_m += legs[i] = roughly(path[(i + count - 1) % count], path[i]);
     std::size_t worst = 0;
-    double longest_m = 0.0;
+    double longest_m = limits.least_m;
     for (std::size_t i = closed ? 0 : 1; i < (closed ? count : count - 1); ++i) {
-        const LonLat& before = path[(i + count - 1) % count];
-        const LonLat& after = path[(i + 1) % count];
-        const double detour_m = roughly(before, path[i]) + roughly(path[i], after) - roughly(before, after);
+        const double both_m = legs[i] + legs[(i + 1) % count];
+        if (both_m <= longest_m) continue;
+        const double detour_m = both_m - roughly(path[(i + count - 1) % count], path[(i + 1) % count]);
         if (detour_m <= longest_m) continue;
         longest_m = detour_m;
         worst = i;
