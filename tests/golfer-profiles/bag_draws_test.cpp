@@ -204,7 +204,7 @@ TEST_CASE("days that differ leave a golfer's direction more open than one run of
         hit(driver_of(golfer), truth, 20, aside > 0 ? 9 : 10);
     }
     const auto width = [&] {
-        const BagDraws draws = posterior_draws(golfer, prior, 200);
+        const BagDraws draws = posterior_draws(golfer, prior, 1000);
         return interval(open_pattern(draws.front().front(), draws.front()).side);
     };
     const double alone = width();
