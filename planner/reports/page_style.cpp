@@ -36,6 +36,7 @@ thead .n { white-space: normal; }
 .chart-cells { font-size: .7rem; }
 .chart-cells th, .chart-cells td { padding: .14rem .22rem; }
 .chart-cells td { white-space: nowrap; }
+.shots th, .shots td { padding: .18rem .28rem; font-size: .84rem; }
 a { color: inherit; }
 
 .hole { display: grid; grid-template-columns: auto minmax(0, 1fr); gap: 0 1.6rem; align-items: start;

@@ -157,9 +157,9 @@ std::string recorded_shots(const WeighView& view) {
     std::vector<ClubRow> clubs;
     for (const auto& [club, evidence] : view.weighing.evidence)
         clubs.push_back({view.golfer.clubs.at(club).name, evidence});
-    return "<h3>The recorded shots and what is made of them</h3>\n" +
+    return "<div class=\"shots\">\n<h3>The recorded shots and what is made of them</h3>\n" +
            block_html(raw_beside_model(clubs, view.units)) +
-           fmt::format("<p class=\"note\">{}</p>\n", sentence(raw_beside_model_words()));
+           fmt::format("<p class=\"note\">{}</p>\n</div>\n", sentence(raw_beside_model_words()));
 }
 
 std::string patterns(const WeighView& view) {
