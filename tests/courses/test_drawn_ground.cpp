@@ -26,7 +26,7 @@ Course course_with(const std::vector<Drawn>& areas) {
     return map.assemble();
 }
 
-const LiePartition& lies_of(const Course& course) {
+LiePartition lies_of(const Course& course) {
     REQUIRE(course.holes.size() == 1);
     return course.holes.front().lies;
 }
