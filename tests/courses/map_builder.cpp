@@ -123,6 +123,12 @@ Course MapBuilder::assemble(const CourseRequest& request) const {
     return assemble_course(read(), request, assumptions());
 }
 
+MapBuilder straight_hole() {
+    MapBuilder map;
+    map.hole("1", {0, 0}, {0, 300});
+    return map;
+}
+
 std::vector<Point> rectangle(Point centre, double width, double height) {
     const double x = 0.5 * width;
     const double y = 0.5 * height;

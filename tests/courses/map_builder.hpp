@@ -58,6 +58,9 @@ class MapBuilder {
     long next_relation_ = 5001;
 };
 
+// Hole 1 of 300 m to the north; the plane of the hole is that of the map.
+MapBuilder straight_hole();
+
 std::vector<Point> rectangle(Point centre, double width, double height);
 std::vector<Point> disc(Point centre, double radius);
 

@@ -7,13 +7,6 @@ using namespace landwidth::test;
 
 namespace {
 
-// A hole of 300 m to the north; the plane of the hole is that of the map.
-MapBuilder straight_hole() {
-    MapBuilder map;
-    map.hole("1", {0, 0}, {0, 300});
-    return map;
-}
-
 struct Drawn {
     std::vector<Point> outline;
     TagList tags;

@@ -9,12 +9,6 @@ namespace {
 
 const TagList coast{{"natural", "coastline"}};
 
-MapBuilder straight_hole() {
-    MapBuilder map;
-    map.hole("1", {0, 0}, {0, 300});
-    return map;
-}
-
 Lie lie_at(const Course& course, Point p) {
     REQUIRE(course.holes.size() == 1);
     return course.holes.front().lies.lie_at(p);

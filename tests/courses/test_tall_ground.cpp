@@ -10,13 +10,6 @@ using namespace landwidth::test;
 
 namespace {
 
-// A hole of 300 m to the north; the plane of the hole is that of the map.
-MapBuilder straight_hole() {
-    MapBuilder map;
-    map.hole("1", {0, 0}, {0, 300});
-    return map;
-}
-
 auto height(double metres) {
     return Catch::Matchers::WithinAbs(metres, 0.051);
 }
