@@ -80,7 +80,6 @@ class Settling {
         for (const DrawnGround& ground : drawn) {
             const Box box = ground.region.bounds();
             const bool is_here = extent.contains(box.min) && extent.contains(box.max);
-            areas_.push_back(ground.region.area());
             near_.push_back(is_here ? ground.region : ground.region.common_with(here));
             boxes_.push_back(near_.back().empty() ? Box{box.min, box.min} : near_.back().bounds());
         }
@@ -110,7 +109,7 @@ class Settling {
         Region common = near_[i].common_with(near_[k]);
         const double area = common.area();
         if (area < least_overlap_m2) return;
-        const Overlap overlap{a, b, std::move(common), area / areas_[i], area / areas_[k]};
+        const Overlap overlap{a, b, std::move(common), area / a.whole_m2, area / b.whole_m2};
         const DrawnGround& upper = overlap.upper();
         const bool a_is_upper = &upper == &a;
         const DrawnGround& lower = a_is_upper ? b : a;
@@ -151,7 +150,6 @@ class Settling {
     std::vector<std::vector<Region>> cuts_;  // what is cut out of each
     std::vector<Region> near_;               // of each what lies within the extent
     std::vector<Box> boxes_;
-    std::vector<double> areas_;  // whole
     SettledGround result_;
 };
 

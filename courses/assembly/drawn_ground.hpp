@@ -31,7 +31,8 @@ enum class Evidence {
 // One area of a feature. `lie` is never out of bounds; rough only as drawn with a golf tag.
 struct DrawnGround {
     Lie lie;
-    Region region;
+    Region region;    // beyond the hole's ground it need not be right
+    double whole_m2;  // the area of all of it, beyond the hole's ground too
     Evidence evidence;
     const MapFeature* feature;
     double tall_m = 0.0;  // of trees: how high they stand

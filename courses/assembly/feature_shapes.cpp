@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <stdexcept>
 
+#include "courses/assembly/outline_near.hpp"
 #include "courses/tags/vocabulary.hpp"
 
 namespace landwidth {
@@ -64,16 +65,20 @@ std::vector<Point> PlaneDrawing::path(const LonLatPath& path) const {
     return points;
 }
 
-Region PlaneDrawing::area(const MapFeature& feature, const LonLatPolygon& polygon) const {
+Region::Repaired PlaneDrawing::drawn(const LonLatPolygon& polygon) const {
     PolygonRings rings{path(polygon.outer), {}};
     for (const LonLatPath& inner : polygon.inners)
         rings.inners.push_back(path(inner));
-    Region::Repaired repaired;
     try {
-        repaired = Region::repaired(rings);
+        return Region::repaired(rings);
     } catch (const std::invalid_argument&) {
         // Points that differ in degrees only (180 and -180) may leave fewer than three places.
+        return {};
     }
+}
+
+Region PlaneDrawing::area(const MapFeature& feature, const LonLatPolygon& polygon) const {
+    Region::Repaired repaired = drawn(polygon);
     if (repaired.region.empty() || repaired.region.area() < least_area_m2) {
         repairs_.add_lost(feature, polygon.outer.front());
         return {};
@@ -83,6 +88,18 @@ Region PlaneDrawing::area(const MapFeature& feature, const LonLatPolygon& polygo
                      repaired.place ? frame_.to_lonlat(*repaired.place) : polygon.outer.front());
     }
     return std::move(repaired.region);
+}
+
+AreaNear PlaneDrawing::area_near(const MapFeature& feature, const LonLatPolygon& polygon,
+                                 const DegreeBox& here) const {
+    if (const std::optional<LonLatPolygon> outline = outline_near(polygon, here)) {
+        Region::Repaired near = drawn(*outline);
+        // What is not valid by its short cuts, or by itself, is looked at whole.
+        if (!near.repair && !near.region.empty()) return {std::move(near.region), rough_area(polygon)};
+    }
+    Region whole = area(feature, polygon);
+    const double whole_m2 = whole.area();
+    return {std::move(whole), whole_m2};
 }
 
 Region PlaneDrawing::area(const MapFeature& feature) const {

@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "courses/assembly/map_index.hpp"
 #include "courses/finding.hpp"
 #include "courses/tags/map_feature.hpp"
 #include "geometry/region.hpp"
@@ -27,6 +28,11 @@ class RepairLog {
     std::vector<Finding> findings_;
 };
 
+struct AreaNear {
+    Region region;
+    double whole_m2;  // the area of all of it; of a long outline within 1 %
+};
+
 // Draws features into one plane.
 class PlaneDrawing {
   public:
@@ -35,12 +41,17 @@ class PlaneDrawing {
     const PlaneFrame& frame() const { return frame_; }
     std::vector<Point> path(const LonLatPath& path) const;
     Region area(const MapFeature& feature, const LonLatPolygon& polygon) const;
+    // The same ground within `here`, for less work: of a long outline only what the box needs is drawn, see
+    // outline_near. Beyond the box the region means nothing.
+    AreaNear area_near(const MapFeature& feature, const LonLatPolygon& polygon, const DegreeBox& here) const;
     // All areas of the feature; empty when it has none.
     Region area(const MapFeature& feature) const;
     // Its lines; the outer rings of its areas, closed.
     std::vector<std::vector<Point>> paths(const MapFeature& feature) const;
 
   private:
+    Region::Repaired drawn(const LonLatPolygon& polygon) const;
+
     const PlaneFrame& frame_;
     RepairLog& repairs_;
 };

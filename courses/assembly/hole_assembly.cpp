@@ -19,6 +19,9 @@ constexpr double canopy_cell_m = 1.0;
 // Balls come down so far from the line of play (an assumption, of findings only).
 constexpr double in_reach_m = 60.0;
 
+// Long outlines are drawn right so far beyond the hole's ground, see outline_near.
+constexpr double beyond_extent_m = 100.0;
+
 // The line as drawn in the plane, its end moved to the pin. Corners inside the green are dropped: from there
 // one putts.
 std::vector<Point> vertices_to_pin(const std::vector<Point>& drawn, Point pin, const Region& green) {
@@ -141,8 +144,8 @@ std::optional<Hole> assemble_hole(HoleDraft& draft, const CourseContext& course)
     for (const IndexedFeature* indexed : near)
         course.used.insert(indexed->feature);
 
-    HoleGround ground =
-        ground_of_hole(near, *green.feature, green.part, drawing, line, extent, assumptions, course.notes);
+    HoleGround ground = ground_of_hole(near, *green.feature, green.part, drawing, line, extent,
+                                       degrees.grown(beyond_extent_m), assumptions, course.notes);
     OutOfBounds bounds =
         out_of_bounds_on({course.boundaries, ground.out_of_bounds_marks, ground.drawn}, drawing, line, extent,
                          assumptions.out_of_bounds_depth_m, draft, course.notes);

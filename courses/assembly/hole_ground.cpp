@@ -24,12 +24,13 @@ std::string metres(double value) {
 class GroundOfHole {
   public:
     GroundOfHole(const MapFeature& green, std::size_t green_part, const PlaneDrawing& drawing,
-                 const LineOfPlay& line, const Box& extent, const MapAssumptions& assumptions,
-                 FeatureNotes& notes)
+                 const LineOfPlay& line, const Box& extent, const DegreeBox& here,
+                 const MapAssumptions& assumptions, FeatureNotes& notes)
         : green_(green),
           green_part_(green_part),
           drawing_(drawing),
           extent_(extent),
+          here_(here),
           assumptions_(assumptions),
           notes_(notes),
           in_play_(Region::around(line.vertices(), in_play_m)) {}
@@ -77,7 +78,7 @@ class GroundOfHole {
             case Role::tree:
                 return take_tree(feature);
             case Role::tree_row:
-                return add_tall(feature, role, around(feature, assumptions_.tree_radius_m), Evidence::object);
+                return add_tall(feature, role, around(feature, assumptions_.tree_radius_m));
             case Role::heath:
                 return take_heath(feature);
             case Role::out_of_bounds:
@@ -94,8 +95,14 @@ class GroundOfHole {
         }
     }
 
-    void add(Lie lie, Region region, const MapFeature& feature, Evidence evidence, double tall_m = 0.0) {
-        if (!region.empty()) ground_.drawn.push_back({lie, std::move(region), evidence, &feature, tall_m});
+    void add(Lie lie, AreaNear area, const MapFeature& feature, Evidence evidence, double tall_m = 0.0) {
+        if (area.region.empty()) return;
+        ground_.drawn.push_back({lie, std::move(area.region), area.whole_m2, evidence, &feature, tall_m});
+    }
+
+    void add(Lie lie, Region region, const MapFeature& feature, Evidence evidence) {
+        const double area_m2 = region.area();
+        add(lie, AreaNear{std::move(region), area_m2}, feature, evidence);
     }
 
     // Each by itself: what an export merged into one feature was drawn as many.
@@ -103,22 +110,27 @@ class GroundOfHole {
         const auto* polygons = std::get_if<std::vector<LonLatPolygon>>(&feature.shape);
         if (polygons == nullptr) return;
         for (const LonLatPolygon& polygon : *polygons)
-            add(lie, drawing_.area(feature, polygon), feature, evidence);
+            add(lie, drawing_.area_near(feature, polygon, here_), feature, evidence);
     }
 
     void add_woods(const MapFeature& feature) {
         const auto* polygons = std::get_if<std::vector<LonLatPolygon>>(&feature.shape);
         if (polygons == nullptr) return;
         for (const LonLatPolygon& polygon : *polygons)
-            add_tall(feature, Role::trees, drawing_.area(feature, polygon), Evidence::land_cover);
+            add_tall(feature, Role::trees, drawing_.area_near(feature, polygon, here_), Evidence::land_cover);
     }
 
     // Trees of every kind: a lie, and something that stands on it.
-    void add_tall(const MapFeature& feature, Role role, Region region, Evidence evidence) {
-        if (region.empty()) return;
+    void add_tall(const MapFeature& feature, Role role, AreaNear area, Evidence evidence) {
+        if (area.region.empty()) return;
         const double height_m = height_of(feature, role);
-        ground_.tall.push_back({region, height_m, true});
-        add(Lie::trees, std::move(region), feature, evidence, height_m);
+        ground_.tall.push_back({area.region, height_m, true});
+        add(Lie::trees, std::move(area), feature, evidence, height_m);
+    }
+
+    void add_tall(const MapFeature& feature, Role role, Region region) {
+        const double area_m2 = region.area();
+        add_tall(feature, role, AreaNear{std::move(region), area_m2}, Evidence::object);
     }
 
     double height_of(const MapFeature& feature, Role role) {
@@ -188,8 +200,7 @@ class GroundOfHole {
         const std::optional<double> diameter = length_in_metres(crown);
         const double radius = diameter ? 0.5 * *diameter : assumptions_.tree_radius_m;
         if (const auto* point = std::get_if<LonLat>(&feature.shape))
-            add_tall(feature, Role::tree, Region::disc(drawing_.frame().to_plane(*point), radius),
-                     Evidence::object);
+            add_tall(feature, Role::tree, Region::disc(drawing_.frame().to_plane(*point), radius));
     }
 
     void take_water(const MapFeature& feature, Lie lie) {
@@ -268,6 +279,7 @@ class GroundOfHole {
     std::size_t green_part_;
     const PlaneDrawing& drawing_;
     const Box& extent_;
+    const DegreeBox& here_;  // holds the extent with room to spare
     const MapAssumptions& assumptions_;
     FeatureNotes& notes_;
     Region in_play_;
@@ -278,8 +290,9 @@ class GroundOfHole {
 
 HoleGround ground_of_hole(const std::vector<const IndexedFeature*>& near, const MapFeature& green,
                           std::size_t green_part, const PlaneDrawing& drawing, const LineOfPlay& line,
-                          const Box& extent, const MapAssumptions& assumptions, FeatureNotes& notes) {
-    return GroundOfHole(green, green_part, drawing, line, extent, assumptions, notes).find(near);
+                          const Box& extent, const DegreeBox& here, const MapAssumptions& assumptions,
+                          FeatureNotes& notes) {
+    return GroundOfHole(green, green_part, drawing, line, extent, here, assumptions, notes).find(near);
 }
 
 }  // namespace landwidth

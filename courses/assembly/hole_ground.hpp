@@ -28,9 +28,11 @@ struct HoleGround {
     std::vector<const MapFeature*> coastlines;
 };
 
-// `green`: which part of which feature is the hole's own.
+// `green`: which part of which feature is the hole's own. `extent`: the hole's ground; `here`: a box that
+// holds it and 100 m around it.
 HoleGround ground_of_hole(const std::vector<const IndexedFeature*>& near, const MapFeature& green,
                           std::size_t green_part, const PlaneDrawing& drawing, const LineOfPlay& line,
-                          const Box& extent, const MapAssumptions& assumptions, FeatureNotes& notes);
+                          const Box& extent, const DegreeBox& here, const MapAssumptions& assumptions,
+                          FeatureNotes& notes);
 
 }  // namespace landwidth

@@ -67,6 +67,13 @@ bool DegreeBox::meets(const DegreeBox& other) const {
     return false;
 }
 
+unsigned DegreeBox::sides_beyond(LonLat place) const {
+    const double middle = 0.5 * (west_ + east_);
+    const double step = middle + std::remainder(place.lon_deg - anchor_.lon_deg - middle, 360.0);
+    return (step < west_ ? 1U : 0U) | (step > east_ ? 2U : 0U) | (place.lat_deg < south_ ? 4U : 0U) |
+           (place.lat_deg > north_ ? 8U : 0U);
+}
+
 MapIndex::MapIndex(const MapData& map) {
     features_.reserve(map.features.size());
     for (const MapFeature& feature : map.features)

@@ -25,6 +25,9 @@ class DegreeBox {
             add(place);
     }
     bool meets(const DegreeBox& other) const;
+    // Which sides of the box a place lies beyond, as bits; 0 within it. Two places beyond the same side have
+    // that bit in common.
+    unsigned sides_beyond(LonLat place) const;
 
   private:
     explicit DegreeBox(LonLat anchor) : anchor_(anchor), south_(anchor.lat_deg), north_(anchor.lat_deg) {}
