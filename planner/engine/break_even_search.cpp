@@ -120,7 +120,8 @@ class Trials {
     }
 
     std::optional<double> flip_of_edges(const Reach& reach) {
-        const MovingFairway fairway(study_.hole().lies, study_.field(), edge_reach_m);
+        const MovingFairway fairway(study_.hole().lies, study_.hole().other_fairways, study_.field(),
+                                    edge_reach_m);
         return flip_of(
             [&](double move) {
                 const auto moved_aims = [&](const Rival& rival, const FanShots& shots) {

@@ -10,6 +10,8 @@ namespace landwidth {
 namespace {
 
 constexpr double square_m = Yards{8.0}.metres();
+// An edge this near to the ground of another hole is its edge: what rounding leaves.
+constexpr double on_edge_m = 0.01;
 constexpr std::size_t no_square = std::numeric_limits<std::size_t>::max();
 
 double distance_to_segment(Point place, Point from, Point to) {
@@ -21,8 +23,9 @@ double distance_to_segment(Point place, Point from, Point to) {
 
 }  // namespace
 
-MovingFairway::MovingFairway(const LiePartition& lies, const StrokesField& field, double reach_m)
-    : field_(field), reach_m_(reach_m) {
+MovingFairway::MovingFairway(const LiePartition& lies, const Region& others, const StrokesField& field,
+                             double reach_m)
+    : others_(others), field_(field), reach_m_(reach_m) {
     // Fairways that overlap or touch have no edge between them.
     const Region fairway = Region::united(lies.mapped(Lie::fairway));
     if (fairway.empty()) return;
@@ -33,6 +36,7 @@ MovingFairway::MovingFairway(const LiePartition& lies, const StrokesField& field
     squares_.resize(columns_ * rows_);
     const double far_from_centre = reach_m + square_m / std::sqrt(2.0);
     const auto add_edge = [&](Point from, Point to) {
+        if (others.distance_to(0.5 * (from + to)) <= on_edge_m) return;
         const auto index = [](double from_corner, std::size_t count) {
             return static_cast<std::size_t>(
                 std::clamp(from_corner / square_m, 0.0, static_cast<double>(count - 1)));
@@ -83,7 +87,7 @@ double MovingFairway::distance_to_edge(Point place) const {
 MovingFairway::Turn MovingFairway::turn_at(Point place, Lie lie, int used) const {
     if (lie != Lie::fairway && lie != Lie::rough) return {never, 0.0F};
     const double away = distance_to_edge(place);
-    if (away > reach_m_) return {never, 0.0F};
+    if (away > reach_m_ || (lie == Lie::fairway && others_.contains(place))) return {never, 0.0F};
     const Lie other = lie == Lie::fairway ? Lie::rough : Lie::fairway;
     // Never nothing: the sign tells the lie.
     const auto at = std::max(static_cast<float>(away), std::numeric_limits<float>::min());

@@ -1,22 +1,25 @@
 // The fairway of a hole with its edges moved: what each place would turn into, and what it would be worth.
 //
-// All edges of mapped fairway move outward or inward by the same amount. Only fairway and rough turn into
-// each other: bunkers, trees, water, greens and what is out of bounds keep their ground. The field behind
-// stays as it was solved; so a place that turns is worth what the field says of its new lie there.
+// All edges of the hole's own fairway move outward or inward by the same amount; the fairways of other holes
+// stay. Only fairway and rough turn into each other: bunkers, trees, water, greens and what is out of bounds
+// keep their ground. The field behind stays as it was solved; so a place that turns is worth what the field
+// says of its new lie there.
 #pragma once
 
 #include <limits>
 #include <vector>
 
 #include "geometry/lie_partition.hpp"
+#include "geometry/region.hpp"
 #include "planner/engine/strokes_field.hpp"
 
 namespace landwidth {
 
 class MovingFairway {
   public:
-    // Edges move by at most reach_m (> 0) either way. Keeps a reference to the field.
-    MovingFairway(const LiePartition& lies, const StrokesField& field, double reach_m);
+    // `others`: mown ground of other holes (Hole::other_fairways). Edges move by at most reach_m (> 0) either
+    // way. Keeps a reference to the field.
+    MovingFairway(const LiePartition& lies, const Region& others, const StrokesField& field, double reach_m);
 
     // What a place turns into when the edges move far enough.
     struct Turn {
@@ -41,6 +44,7 @@ class MovingFairway {
     std::size_t square_of(Point place) const;
     double distance_to_edge(Point place) const;
 
+    Region others_;
     const StrokesField& field_;
     double reach_m_;
     Point corner_{};

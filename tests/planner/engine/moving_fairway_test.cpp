@@ -2,6 +2,7 @@
 #include "planner/engine/moving_fairway.hpp"
 
 #include <algorithm>
+#include <array>
 
 #include "tests/catch.hpp"
 #include "tests/planner/engine/invented_hole.hpp"
@@ -35,7 +36,7 @@ TEST_CASE("places turn where the grown or shrunk fairway says so", "[moving_fair
     const HoleParts parts = eventful_par_5();
     const LiePartition today = invented_hole(parts).lies;
     const CostByLie field;
-    const MovingFairway moving(today, field, reach_m);
+    const MovingFairway moving(today, {}, field, reach_m);
     CounterRandom random(7);
     for (const double move_yd : {-14.0, -6.0, -1.0, 1.0, 6.0, 14.0}) {
         const double move_m = yd(move_yd, 0).x;
@@ -71,7 +72,7 @@ TEST_CASE("places turn where the grown or shrunk fairway says so", "[moving_fair
 TEST_CASE("only fairway and rough turn, and only within reach", "[moving_fairway]") {
     const LiePartition lies = invented_hole(straight_hole(400, 34)).lies;
     const CostByLie field;
-    const MovingFairway moving(lies, field, reach_m);
+    const MovingFairway moving(lies, {}, field, reach_m);
     for (const Lie lie : all_lies)
         if (lie != Lie::fairway && lie != Lie::rough)
             CHECK(moving.turn_at(yd(16, 200), lie, 1).at_m == MovingFairway::never);
@@ -89,6 +90,31 @@ TEST_CASE("a hole without a fairway has nothing to move", "[moving_fairway]") {
     std::erase_if(parts.layers, [](const LieLayer& layer) { return layer.lie == Lie::fairway; });
     const LiePartition lies = invented_hole(parts).lies;
     const CostByLie field;
-    const MovingFairway moving(lies, field, reach_m);
+    const MovingFairway moving(lies, {}, field, reach_m);
     CHECK(moving.turn_at(yd(0, 80), Lie::rough, 1).at_m == MovingFairway::never);
+}
+
+TEST_CASE("the edges of a neighbour's fairway stay where they are", "[moving_fairway]") {
+    HoleParts parts = straight_hole(400, 34);
+    const auto strip = [](double left_yd, double right_yd) {
+        return Region::box({yd(left_yd, 100), yd(right_yd, 300)});
+    };
+    // One of its own 13 yd beside the fairway of another hole, and that one touched by a third.
+    const Region others = Region::united(std::array{strip(30, 60), strip(60, 80)});
+    parts.layers.push_back({Lie::fairway, others});
+    const LiePartition lies = invented_hole(parts).lies;
+    const CostByLie field;
+    const MovingFairway moving(lies, others, field, reach_m);
+    const auto turns_at = [&](double x_yd, Lie lie) {
+        return double{moving.turn_at(yd(x_yd, 200), lie, 1).at_m};
+    };
+    // Rough between the two: only the hole's own edge, 17 yd from the line, comes here.
+    CHECK_THAT(turns_at(22, Lie::rough), Catch::Matchers::WithinAbs(yd(5, 0).x, 1e-4));
+    CHECK_THAT(turns_at(29, Lie::rough), Catch::Matchers::WithinAbs(yd(12, 0).x, 1e-4));
+    CHECK_THAT(turns_at(12, Lie::fairway), Catch::Matchers::WithinAbs(-yd(5, 0).x, 1e-4));
+    // The other's ground never turns, not even within reach of the hole's own edge; nor does what lies
+    // beyond.
+    for (const double x_yd : {30.5, 45.0, 60.0, 79.0})
+        CHECK(turns_at(x_yd, Lie::fairway) == MovingFairway::never);
+    CHECK(turns_at(82, Lie::rough) == MovingFairway::never);
 }
