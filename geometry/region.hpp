@@ -34,7 +34,8 @@ class Region {
     // The region of a polygon as drawn, made valid where it is not (self-crossing rings, inner rings outside,
     // spikes): area enclosed by an odd number of rings stays. Throws std::invalid_argument when a coordinate
     // is not finite or the outer ring has fewer than three distinct points; an inner ring with fewer is left
-    // out and reported. What encloses nothing comes out empty, and reported.
+    // out and reported. What encloses nothing comes out empty, and reported; so does an outer ring that
+    // crosses itself 200 times or more.
     static Repaired repaired(const PolygonRings& rings);
     static Region box(const Box& box);
     static Region disc(Point centre, double radius_m);

@@ -13,6 +13,12 @@ namespace {
 // Well beyond half way round the earth, and small enough for squares and products of squares.
 constexpr double largest_coordinate_m = 1e9;
 
+// A ring that crosses itself more often is a scribble: no outline of anything, and thousands of scraps of
+// area.
+constexpr int most_self_crossings = 200;
+// Longer paths are given their breadth piece by piece.
+constexpr std::size_t longest_piece = 200;
+
 void require_length(double length_m, const char* what) {
     if (!std::isfinite(length_m) || length_m < 0.0) {
         throw std::invalid_argument(std::string(what) + " is below 0 or not finite");
@@ -67,6 +73,45 @@ std::optional<Flaw> flaw_of(const GEOSGeometry* polygon) {
         flaw.place = place;
     }
     return flaw;
+}
+
+bool segments_cross(Point a, Point b, Point c, Point d) {
+    const auto side = [](Point from, Point to, Point p) { return cross(to - from, p - from); };
+    return side(a, b, c) * side(a, b, d) < 0.0 && side(c, d, a) * side(c, d, b) < 0.0;
+}
+
+// How often the segments of a ring cross each other, counted up to `most`.
+int self_crossings(const Ring& ring, int most) {
+    struct Segment {
+        Point a, b;
+        double low, high;
+    };
+    // Swept along the axis on which segments are the shorter, so that few are looked at together.
+    double along_x = 0.0;
+    double along_y = 0.0;
+    for (std::size_t i = 0; i < ring.size(); ++i) {
+        const Point step = ring[(i + 1) % ring.size()] - ring[i];
+        along_x += std::abs(step.x);
+        along_y += std::abs(step.y);
+    }
+    const auto place = [&](Point p) { return along_x <= along_y ? p.x : p.y; };
+    std::vector<Segment> segments;
+    for (std::size_t i = 0; i < ring.size(); ++i) {
+        const Point a = ring[i];
+        const Point b = ring[(i + 1) % ring.size()];
+        segments.push_back({a, b, std::min(place(a), place(b)), std::max(place(a), place(b))});
+    }
+    std::ranges::sort(segments, {}, &Segment::low);
+    std::vector<const Segment*> open;
+    int crossings = 0;
+    for (const Segment& segment : segments) {
+        std::erase_if(open, [&](const Segment* other) { return other->high < segment.low; });
+        for (const Segment* other : open) {
+            if (segments_cross(segment.a, segment.b, other->a, other->b) && ++crossings >= most) return crossings;
+        }
+        open.push_back(&segment);
+    }
+    return crossings;
 }
 
 GeosPtr made_valid(const GEOSGeometry* polygon) {
@@ -137,6 +182,10 @@ Region::Repaired Region::repaired(const PolygonRings& rings) {
     if (const std::optional<Flaw> flaw = flaw_of(polygon.get())) {
         result.repair = flaw->words;
         result.place = flaw->place;
+        if (self_crossings(tidy.outer, most_self_crossings) == most_self_crossings) {
+            result.repair = "ring that crosses itself hundreds of times";
+            return result;
+        }
         polygon = made_valid(polygon.get());
     }
     result.region = GeosAccess::region(std::move(polygon));
@@ -167,8 +216,22 @@ Region Region::around(const std::vector<Point>& path, double half_width_m) {
     if (path.empty()) throw std::invalid_argument("a path without a point");
     if (half_width_m == 0.0) return {};
     const bool one_place = std::all_of(path.begin(), path.end(), [&](Point p) { return p == path.front(); });
-    const GeosPtr line = one_place ? geos_point(path.front()) : geos_line(path);
-    return GeosAccess::region(buffer(line.get(), half_width_m, GEOSBUF_CAP_ROUND));
+    if (one_place) {
+        const GeosPtr point = geos_point(path.front());
+        return GeosAccess::region(buffer(point.get(), half_width_m, GEOSBUF_CAP_ROUND));
+    }
+    const auto around_piece = [&](std::size_t first, std::size_t last) {
+        const auto begin = path.begin() + static_cast<std::ptrdiff_t>(first);
+        const GeosPtr line = geos_line({begin, path.begin() + static_cast<std::ptrdiff_t>(last) + 1});
+        return GeosAccess::region(buffer(line.get(), half_width_m, GEOSBUF_CAP_ROUND));
+    };
+    if (path.size() <= longest_piece) return around_piece(0, path.size() - 1);
+    // GEOS rounds every corner of a long path before it looks for crossings; a track that wanders about would
+    // take a gigabyte.
+    std::vector<Region> pieces;
+    for (std::size_t first = 0; first + 1 < path.size(); first += longest_piece)
+        pieces.push_back(around_piece(first, std::min(first + longest_piece, path.size() - 1)));
+    return united(pieces);
 }
 
 std::vector<Region> Region::pieces(const Box& box, const std::vector<std::vector<Point>>& paths) {
