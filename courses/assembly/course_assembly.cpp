@@ -257,7 +257,7 @@ class Assembly {
     void look_for_ground() {
         std::set<Role> roles;
         for (const IndexedFeature* indexed : ground_features())
-            roles.insert(indexed->role);
+            roles.insert(indexed->feature->role());
         const auto any_of = [&roles](std::initializer_list<Role> wanted) {
             return std::ranges::any_of(wanted, [&roles](Role role) { return roles.contains(role); });
         };
@@ -287,7 +287,7 @@ class Assembly {
         std::string example;
         std::set<std::string> unknown;
         for (const IndexedFeature& indexed : index_.features()) {
-            const Role role = indexed.role;
+            const Role role = indexed.feature->role();
             if (role == Role::other_golf) unknown.insert(tag_words(indexed.feature->tags));
             if (!is_golf(role) || role == Role::hole || role == Role::boundary || role == Role::other_golf)
                 continue;

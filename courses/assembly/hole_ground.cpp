@@ -36,13 +36,13 @@ class GroundOfHole {
 
     HoleGround find(const std::vector<const IndexedFeature*>& near) {
         for (const IndexedFeature* indexed : near)
-            take(*indexed->feature, indexed->role);
+            take(*indexed->feature);
         return std::move(ground_);
     }
 
   private:
-    void take(const MapFeature& feature, Role role) {
-        switch (role) {
+    void take(const MapFeature& feature) {
+        switch (feature.role()) {
             case Role::tee:
                 return take_tee(feature);
             case Role::green:
@@ -77,7 +77,8 @@ class GroundOfHole {
             case Role::tree:
                 return take_tree(feature);
             case Role::tree_row:
-                return add_tall(feature, role, around(feature, assumptions_.tree_radius_m), Evidence::object);
+                return add_tall(feature, Role::tree_row, around(feature, assumptions_.tree_radius_m),
+                                Evidence::object);
             case Role::heath:
                 return take_heath(feature);
             case Role::out_of_bounds:
@@ -204,14 +205,14 @@ class GroundOfHole {
                  what + " does not always hold water; it is a penalty area all the same",
                  "check with the course");
         }
-        if (role_of(feature.tags) == Role::water || role_of(feature.tags) == Role::watercourse) {
+        if (feature.role() == Role::water || feature.role() == Role::watercourse) {
             note(Severity::note, "water-as-red", feature,
                  what + " without a golf tag, taken for a red penalty area",
                  "tag it golf=water_hazard if it is marked yellow");
         }
         if (std::holds_alternative<std::vector<LonLatPolygon>>(feature.shape))
             return add_areas(lie, feature,
-                             is_golf(role_of(feature.tags)) ? Evidence::golf_area : Evidence::land_cover);
+                             is_golf(feature.role()) ? Evidence::golf_area : Evidence::land_cover);
         if (std::holds_alternative<LonLat>(feature.shape)) {
             note(Severity::warning, "area-missing", feature, what + " is drawn as a point and is left out",
                  "draw its outline");

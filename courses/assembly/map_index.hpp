@@ -38,7 +38,6 @@ class DegreeBox {
 
 struct IndexedFeature {
     const MapFeature* feature;
-    Role role;
     DegreeBox box;
 };
 

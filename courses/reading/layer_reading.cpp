@@ -81,14 +81,15 @@ void LayerReader::take(OGRFeature& feature, std::vector<MapFeature>& features, s
     TagFields::Reading reading = fields_.read(feature);
     if (mapper_ != nullptr) mapper_->add_tags(mapped_, feature, reading.tags);
     if (reading.cut_off) ++cut_off_;
-    const Role role = role_of(reading.tags);
+    FeatureTags tags(std::move(reading.tags));
+    const Role role = tags.role();
     if (role == Role::none) return;
 
     MapFeature result;
-    result.id = fields_.id_of(feature, name_, reading.tags);
+    result.id = fields_.id_of(feature, name_, tags);
     result.layer = name_;
     result.file = file_;
-    result.tags = std::move(reading.tags);
+    result.tags = std::move(tags);
     if (role == Role::hole && !has_shape(feature.GetGeometryRef())) {
         // Kept, so that the hole is reported as one that cannot be planned.
         features.push_back({result.id, name_, file_, result.tags, std::vector<LonLatPath>{}});

@@ -145,7 +145,7 @@ class MapReading {
     void check_for_golf() const {
         bool other_sport = false;
         for (const MapFeature& feature : data_.features) {
-            const Role role = role_of(feature.tags);
+            const Role role = feature.role();
             if (is_golf(role)) return;
             other_sport = other_sport || role == Role::other_sport;
         }

@@ -55,7 +55,8 @@ class FeatureMaking {
         std::string loss;  // "is cut: 2 of its 5 members are in the file"; empty: told already
     };
 
-    MapFeature feature_of(const char* kind, const char* layer, const OsmElement& element, Tags tags) const {
+    MapFeature feature_of(const char* kind, const char* layer, const OsmElement& element,
+                          FeatureTags tags) const {
         return {std::string(kind) + "/" + std::to_string(element.id), layer, file_, std::move(tags),
                 std::vector<LonLatPath>{}};
     }
@@ -67,9 +68,8 @@ class FeatureMaking {
     }
 
     void add(int kind, std::int64_t id, const MapFeature& feature, ShapeParts parts) {
-        const Role role = role_of(feature.tags);
-        for (MapShape& shape :
-             shapes_in_form(std::move(parts), form_of(role, feature.tags), feature, result_.findings)) {
+        for (MapShape& shape : shapes_in_form(std::move(parts), form_of(feature.role(), feature.tags),
+                                              feature, result_.findings)) {
             MapFeature& added = made_.emplace_back(Made{kind, id, feature}).feature;
             added.shape = std::move(shape);
         }
@@ -77,8 +77,8 @@ class FeatureMaking {
 
     void make(const OsmNode& node) {
         if (node.tags.empty()) return;
-        Tags tags = tags_of(node);
-        if (role_of(tags) == Role::none) return;
+        FeatureTags tags = tags_of(node);
+        if (tags.role() == Role::none) return;
         ShapeParts parts;
         parts.points.push_back(node.place);
         add(0, node.id, feature_of("node", "points", node, std::move(tags)), std::move(parts));
@@ -86,8 +86,8 @@ class FeatureMaking {
 
     void make(const OsmWay& way) {
         if (way.tags.empty()) return;
-        Tags tags = tags_of(way);
-        const Role role = role_of(tags);
+        FeatureTags tags = tags_of(way);
+        const Role role = tags.role();
         if (role == Role::none) return;
         MapFeature feature = feature_of("way", "lines", way, std::move(tags));
         WayPoints points = points_of(way, elements_);
@@ -155,11 +155,11 @@ class FeatureMaking {
     }
 
     void make(const OsmRelation& relation) {
-        Tags tags = tags_of(relation);
+        const FeatureTags tags = tags_of(relation);
         const std::string type = tag_of(tags, "type");
         const bool area = type == "multipolygon" || type == "boundary";
         const bool line = type == "multilinestring" || type == "route";
-        const Role role = role_of(tags);
+        const Role role = tags.role();
         const bool only_type = area && tags.size() == 1;
         if (role == Role::none && !only_type) return;
         MapFeature feature = feature_of("relation", area ? "multipolygons" : "relations", relation, tags);
@@ -248,7 +248,7 @@ class FeatureMaking {
         if (tagged == nullptr) return;
         if (!members.complete()) {
             feature.tags = tags_of(*tagged);
-            report(severity_of_loss(role_of(feature.tags)), "relation-cut", feature, members.place(),
+            report(severity_of_loss(feature.role()), "relation-cut", feature, members.place(),
                    "of way/" + std::to_string(tagged->id) + " is cut: " + members.loss() +
                        "; rings inside it may be missing",
                    export_more);
@@ -270,7 +270,7 @@ class FeatureMaking {
         const std::optional<MapExtent> data = reach_of_data();
         for (Cut& cut : cuts_) {
             const std::optional<LonLat> place = any_place_of(cut.stretches);
-            const Role role = role_of(cut.feature.tags);
+            const Role role = cut.feature.role();
             // Land cover of an export that does not say its box reaches to the edge of the data.
             const bool to_data = !elements_.box && cut.kind == 2 && !is_golf(role);
             CutArea area = cut_area(std::move(cut.stretches), to_data ? data : elements_.box, golf);

@@ -60,7 +60,7 @@ class Former {
 
   private:
     // A hole keeps whatever form it was drawn in: its assembly says what is wrong with it.
-    bool is_hole() const { return role_of(feature_.tags) == Role::hole; }
+    bool is_hole() const { return feature_.role() == Role::hole; }
 
     void take(LonLatPolygon&& polygon) {
         if (form_ == Form::line && !is_hole()) {
@@ -137,7 +137,7 @@ class Former {
     // Whether the ends are so near that the mapper must have meant to close it. An out-of-bounds line may
     // well be meant to end where it ends.
     bool close_gap(LonLatPath& path) {
-        if (role_of(feature_.tags) == Role::out_of_bounds || different_points(path) < 3) return false;
+        if (feature_.role() == Role::out_of_bounds || different_points(path) < 3) return false;
         const double gap = geodesic_distance(path.front(), path.back());
         if (gap > widest_gap_m || gap > widest_gap_share * length_m(path)) return false;
         report(Severity::warning, "ring-closed", path.back(),
@@ -159,7 +159,7 @@ class Former {
                "draw the outline or remove the feature");
     }
 
-    Severity severity_of_loss() const { return landwidth::severity_of_loss(role_of(feature_.tags)); }
+    Severity severity_of_loss() const { return landwidth::severity_of_loss(feature_.role()); }
 
     void report(Severity severity, const char* code, std::optional<LonLat> place, const std::string& message,
                 const std::string& advice) {

@@ -81,8 +81,8 @@ class StrayPoints {
         const LonLat place = path[*stray];
         const LonLat& beside = path[*stray == 0 ? 1 : *stray - 1];
         const bool is_seam = closed && *stray == 0 && path.front() == path.back();
-        findings_.push_back({is_golf(role_of(feature.tags)) ? Severity::warning : Severity::note,
-                             "point-stray", feature.label(), "", beside,
+        findings_.push_back({is_golf(feature.role()) ? Severity::warning : Severity::note, "point-stray",
+                             feature.label(), "", beside,
                              "one point of " + tag_words(feature.tags) + " lies " +
                                  kilometres(roughly(beside, place)) + " away from the others and is left out",
                              "move the point to where it belongs"});
@@ -104,7 +104,7 @@ void leave_out_stray_points(std::vector<MapFeature>& features, std::vector<Findi
 void leave_out_huge_areas(std::vector<MapFeature>& features, std::vector<Finding>& findings) {
     std::erase_if(features, [&](const MapFeature& feature) {
         const auto* polygons = std::get_if<std::vector<LonLatPolygon>>(&feature.shape);
-        const Role role = role_of(feature.tags);
+        const Role role = feature.role();
         if (polygons == nullptr || !is_golf(role) || role == Role::out_of_bounds) return false;
         ShapeParts parts;
         parts.polygons = *polygons;

@@ -42,7 +42,7 @@ struct Drawn {
 };
 
 Drawn drawn(const MapFeature& feature) {
-    Drawn result{role_of(feature.tags), "", {}};
+    Drawn result{feature.role(), "", {}};
     if (const auto* polygons = std::get_if<std::vector<LonLatPolygon>>(&feature.shape)) {
         // One outline may be drawn once for each tee it serves.
         result.id = feature.tag("name") + "|" + feature.tag("tee") + "|" + feature.tag("ref");

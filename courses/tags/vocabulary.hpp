@@ -13,39 +13,9 @@
 #include "courses/finding.hpp"
 #include "courses/map_assumptions.hpp"
 #include "courses/tags/map_feature.hpp"
+#include "courses/tags/roles.hpp"
 
 namespace landwidth {
-
-enum class Role {
-    none,
-    hole,
-    tee,
-    fairway,
-    green,
-    pin,
-    bunker,
-    rough,
-    yellow_penalty_area,
-    red_penalty_area,
-    out_of_bounds,
-    driving_range,
-    other_golf,   // a golf=* value that says nothing about the lie
-    other_sport,  // disc golf and the like, or a course out of use
-    boundary,
-    water,        // an area of water without a golf tag
-    watercourse,  // a line of water without a golf tag
-    coastline,
-    sand,
-    beach,
-    trees,
-    tree,
-    tree_row,
-    heath,  // heath and wetland: rough ground that may be worse than rough
-    road,
-    path,
-    building,
-    barrier,  // a fence, a wall, a hedge
-};
 
 // The form a role is drawn in.
 enum class Form {
@@ -55,6 +25,7 @@ enum class Form {
     any,  // an area where closed, else a line or a point
 };
 
+// Of tags that are no feature yet; a MapFeature knows its role.
 Role role_of(const Tags& tags);
 // Keys (lower case) that decide a role: a feature without any of them has none.
 inline constexpr std::array<std::string_view, 9> role_keys{
