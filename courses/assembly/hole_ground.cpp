@@ -47,20 +47,13 @@ class GroundOfHole {
                 return take_tee(feature);
             case Role::green:
                 return take_green(feature);
-            case Role::fairway:
-                return add_areas(Lie::fairway, feature, Evidence::golf_area);
-            case Role::rough:
-                return add_areas(Lie::rough, feature, Evidence::golf_area);
-            case Role::bunker:
-                return add_areas(Lie::bunker, feature, Evidence::golf_area);
             case Role::sand:
                 return take_sand(feature);
             case Role::yellow_penalty_area:
-                return take_water(feature, Lie::penalty_yellow);
             case Role::red_penalty_area:
             case Role::water:
             case Role::watercourse:
-                return take_water(feature, Lie::penalty_red);
+                return take_water(feature);
             case Role::coastline:
                 ground_.coastlines.push_back(&feature);
                 return;
@@ -77,8 +70,7 @@ class GroundOfHole {
             case Role::tree:
                 return take_tree(feature);
             case Role::tree_row:
-                return add_tall(feature, Role::tree_row, around(feature, assumptions_.tree_radius_m),
-                                Evidence::object);
+                return add_tall(feature, around(feature, assumptions_.tree_radius_m));
             case Role::heath:
                 return take_heath(feature);
             case Role::out_of_bounds:
@@ -91,7 +83,7 @@ class GroundOfHole {
             case Role::path:
                 return surround(Surrounding::Kind::path, feature, path_width_m);
             default:
-                return;
+                return add_areas(feature);
         }
     }
 
@@ -99,33 +91,35 @@ class GroundOfHole {
         if (!region.empty()) ground_.drawn.push_back({lie, std::move(region), evidence, &feature, tall_m});
     }
 
-    // Each by itself: what an export merged into one feature was drawn as many.
-    void add_areas(Lie lie, const MapFeature& feature, Evidence evidence) {
+    // As the table of roles says, if that gives it a lie. Each area by itself: what an export merged into one
+    // feature was drawn as many.
+    void add_areas(const MapFeature& feature) {
+        const RoleMeaning& meaning = meaning_of(feature.role());
         const auto* polygons = std::get_if<std::vector<LonLatPolygon>>(&feature.shape);
-        if (polygons == nullptr) return;
+        if (polygons == nullptr || !meaning.lie) return;
         for (const LonLatPolygon& polygon : *polygons)
-            add(lie, drawing_.area(feature, polygon), feature, evidence);
+            add(*meaning.lie, drawing_.area(feature, polygon), feature, meaning.evidence);
     }
 
     void add_woods(const MapFeature& feature) {
         const auto* polygons = std::get_if<std::vector<LonLatPolygon>>(&feature.shape);
         if (polygons == nullptr) return;
         for (const LonLatPolygon& polygon : *polygons)
-            add_tall(feature, Role::trees, drawing_.area(feature, polygon), Evidence::land_cover);
+            add_tall(feature, drawing_.area(feature, polygon));
     }
 
     // Trees of every kind: a lie, and something that stands on it.
-    void add_tall(const MapFeature& feature, Role role, Region region, Evidence evidence) {
+    void add_tall(const MapFeature& feature, Region region) {
         if (region.empty()) return;
-        const double height_m = height_of(feature, role);
+        const double height_m = height_of(feature);
         ground_.tall.push_back({region, height_m, true});
-        add(Lie::trees, std::move(region), feature, evidence, height_m);
+        add(Lie::trees, std::move(region), feature, meaning_of(feature.role()).evidence, height_m);
     }
 
-    double height_of(const MapFeature& feature, Role role) {
-        const TaggedHeight tagged = tagged_height(role, feature.tags, assumptions_);
+    double height_of(const MapFeature& feature) {
+        const TaggedHeight tagged = tagged_height(feature.role(), feature.tags, assumptions_);
         if (tagged.metres) return *tagged.metres;
-        const double assumed = assumed_height(role, feature.tags, assumptions_);
+        const double assumed = assumed_height(feature.role(), feature.tags, assumptions_);
         if (!tagged.unreadable.empty()) {
             note(Severity::note, "height-assumed", feature,
                  tag_words(feature.tags) + " has " + tagged.unreadable +
@@ -142,7 +136,7 @@ class GroundOfHole {
 
     void take_tee(const MapFeature& feature) {
         const auto* polygons = std::get_if<std::vector<LonLatPolygon>>(&feature.shape);
-        if (polygons != nullptr) return add_areas(Lie::teeing_area, feature, Evidence::golf_area);
+        if (polygons != nullptr) return add_areas(feature);
         const bool point = std::holds_alternative<LonLat>(feature.shape);
         note(Severity::note, "tee-not-an-area", feature,
              std::string("golf=tee is drawn as a ") + (point ? "point" : "line") + "; it is taken for " +
@@ -166,7 +160,7 @@ class GroundOfHole {
     }
 
     void take_sand(const MapFeature& feature) {
-        add_areas(Lie::bunker, feature, Evidence::land_cover);
+        add_areas(feature);
         note(Severity::note, "sand-as-bunker", feature, "natural=sand without a golf tag, taken for a bunker",
              "tag it golf=bunker");
     }
@@ -189,11 +183,10 @@ class GroundOfHole {
         const std::optional<double> diameter = length_in_metres(crown);
         const double radius = diameter ? 0.5 * *diameter : assumptions_.tree_radius_m;
         if (const auto* point = std::get_if<LonLat>(&feature.shape))
-            add_tall(feature, Role::tree, Region::disc(drawing_.frame().to_plane(*point), radius),
-                     Evidence::object);
+            add_tall(feature, Region::disc(drawing_.frame().to_plane(*point), radius));
     }
 
-    void take_water(const MapFeature& feature, Lie lie) {
+    void take_water(const MapFeature& feature) {
         const std::string what = tag_words(feature.tags);
         if (is_under_ground(feature.tags)) {
             note(Severity::note, "water-under-ground", feature,
@@ -205,20 +198,18 @@ class GroundOfHole {
                  what + " does not always hold water; it is a penalty area all the same",
                  "check with the course");
         }
-        if (feature.role() == Role::water || feature.role() == Role::watercourse) {
+        if (!is_golf(feature.role())) {
             note(Severity::note, "water-as-red", feature,
                  what + " without a golf tag, taken for a red penalty area",
                  "tag it golf=water_hazard if it is marked yellow");
         }
-        if (std::holds_alternative<std::vector<LonLatPolygon>>(feature.shape))
-            return add_areas(lie, feature,
-                             is_golf(feature.role()) ? Evidence::golf_area : Evidence::land_cover);
+        if (std::holds_alternative<std::vector<LonLatPolygon>>(feature.shape)) return add_areas(feature);
         if (std::holds_alternative<LonLat>(feature.shape)) {
             note(Severity::warning, "area-missing", feature, what + " is drawn as a point and is left out",
                  "draw its outline");
             return;
         }
-        add_around(lie, feature, 0.5 * width_of_water(feature));
+        add_around(*meaning_of(feature.role()).lie, feature, 0.5 * width_of_water(feature));
     }
 
     double width_of_water(const MapFeature& feature) {
@@ -259,8 +250,7 @@ class GroundOfHole {
         if (bounds.min.x > extent_.max.x || bounds.max.x < extent_.min.x || bounds.min.y > extent_.max.y ||
             bounds.max.y < extent_.min.y)
             return;
-        if (kind == Surrounding::Kind::building)
-            ground_.tall.push_back({region, height_of(feature, Role::building), false});
+        if (kind == Surrounding::Kind::building) ground_.tall.push_back({region, height_of(feature), false});
         const std::string& name = feature.tag("name");
         ground_.surroundings.push_back({kind, std::move(region), name.empty() ? feature.tag("ref") : name});
     }
