@@ -182,10 +182,7 @@ class Assembly {
 
     bool wants_all() const { return request_.refs.empty(); }
 
-    void note_course(Severity severity, const char* code, std::string message, std::string advice) {
-        course_.findings.push_back(
-            {severity, code, "", "", std::nullopt, std::move(message), std::move(advice)});
-    }
+    void tell(Finding finding) { course_.findings.push_back(std::move(finding)); }
 
     void add_group_findings(const CourseGroup& group) {
         for (const Finding& finding : group.findings) {
@@ -208,12 +205,9 @@ class Assembly {
             const bool has_line =
                 ref.empty() || std::any_of(all_.begin(), all_.end(),
                                            [&](const HoleDraft& draft) { return draft.ref == ref; });
-            course_.findings.push_back(
-                {has_line ? Severity::note : Severity::error, "hole-not-a-line", pin.feature->label(), ref,
-                 pin.lonlat,
-                 std::string("golf=hole is drawn as a point here") +
-                     (has_line ? " and not used" : "; a hole needs a line from tee to pin"),
-                 "draw golf=hole as one line from tee to pin"});
+            const std::string label = pin.feature->label();
+            tell(has_line ? finding_on_hole<"hole-not-a-line/also-a-point">(label, ref, pin.lonlat)
+                          : finding_on_hole<"hole-not-a-line/only-a-point">(label, ref, pin.lonlat));
         }
     }
 
@@ -225,11 +219,7 @@ class Assembly {
                     boundaries.push_back(boundary);
             }
         }
-        if (boundaries.empty()) {
-            note_course(Severity::note, "boundary-missing",
-                        "the course has no boundary; only golf=out_of_bounds is out of bounds",
-                        "draw the course as an area with leisure=golf_course");
-        }
+        if (boundaries.empty()) tell(finding_on_course<"boundary-missing">());
         std::vector<const HoleDraft*> all;
         for (const HoleDraft& draft : all_)
             all.push_back(&draft);
@@ -262,24 +252,12 @@ class Assembly {
             return std::ranges::any_of(wanted, [&roles](Role role) { return roles.contains(role); });
         };
         if (!any_of({Role::green, Role::tee, Role::fairway, Role::bunker, Role::rough})) {
-            note_course(
-                Severity::warning, "ground-missing",
-                "the map has lines of holes and no ground drawn for golf, so that nothing can be planned",
-                "draw the greens first, then tees, fairways, bunkers, water, woods and the boundary");
-            return;
+            return tell(finding_on_course<"ground-missing">());
         }
-        if (!any_of({Role::bunker, Role::sand})) {
-            note_course(Severity::warning, "bunkers-missing",
-                        "no bunker is mapped on the whole course; the plan reckons with none",
-                        "draw the bunkers with golf=bunker, unless there are none");
-        }
+        if (!any_of({Role::bunker, Role::sand})) tell(finding_on_course<"bunkers-missing">());
         if (!any_of({Role::yellow_penalty_area, Role::red_penalty_area, Role::water, Role::watercourse,
-                     Role::coastline})) {
-            note_course(Severity::note, "water-missing",
-                        "no water or penalty area is mapped on the whole course; the plan reckons with none",
-                        "draw it with golf=lateral_water_hazard, golf=water_hazard or natural=water, unless "
-                        "there is none");
-        }
+                     Role::coastline}))
+            tell(finding_on_course<"water-missing">());
     }
 
     void count_unused(const std::set<const MapFeature*>& used) {
@@ -294,19 +272,10 @@ class Assembly {
             if (used.contains(indexed.feature)) continue;
             if (unused++ == 0) example = indexed.feature->label();
         }
-        if (unused > 0) {
-            note_course(Severity::note, "features-unused",
-                        std::to_string(unused) + (unused == 1 ? " golf feature lies" : " golf features lie") +
-                            " on the ground of no hole (" + (unused == 1 ? "" : "the first: ") + example +
-                            ")",
-                        "nothing, unless a hole is missing");
-        }
-        if (!unknown.empty()) {
-            note_course(Severity::note, "golf-unknown",
-                        enumeration({unknown.begin(), unknown.end()}) +
-                            " says nothing about the lie; the ground there counts as what else is mapped",
-                        "nothing, or tag it as fairway, rough, bunker, ...");
-        }
+        if (unused == 1) tell(finding_on_course<"features-unused/one">(example));
+        if (unused > 1) tell(finding_on_course<"features-unused/several">(unused, example));
+        if (!unknown.empty())
+            tell(finding_on_course<"golf-unknown">(enumeration({unknown.begin(), unknown.end()})));
     }
 
     const MapData& map_;

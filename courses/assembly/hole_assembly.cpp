@@ -71,10 +71,7 @@ std::optional<Box> box_in_plane(const std::optional<MapExtent>& map, const Plane
 }
 
 void report_no_fairway(HoleDraft& draft, int par) {
-    draft.report(Severity::warning, "fairway-missing", std::nullopt,
-                 "no fairway is mapped for this par " + std::to_string(par) +
-                     "; the plan takes all its open ground for rough and knows no landing width",
-                 "draw the fairway as an area with golf=fairway");
+    draft.report<"fairway-missing">(std::nullopt, par);
 }
 
 bool lies_within(const Box& inner, const Box& outer) {
@@ -95,10 +92,7 @@ void report_map_edge(HoleDraft& draft, const std::vector<Point>& line, const std
                         std::min(p.y - map->min.y, map->max.y - p.y));
     });
     const double from_line_m = std::max(0.0, in_reach_m - beyond_m);
-    draft.report(Severity::warning, "map-edge", frame.to_lonlat(*nearest),
-                 "the map ends " + std::to_string(std::lround(from_line_m)) +
-                     " m beside the hole's line; ground beyond is unknown and taken for rough",
-                 "export a larger area, 100 m and more around the course");
+    draft.report<"map-edge">(frame.to_lonlat(*nearest), std::lround(from_line_m));
 }
 
 }  // namespace
@@ -113,8 +107,7 @@ std::optional<Hole> assemble_hole(HoleDraft& draft, const CourseContext& course)
 
     const LonLat start = tee.start.value_or(draft.path.front());
     if (geodesic_distance(start, pin) < shortest_hole_m) {
-        draft.report(Severity::error, "hole-length", start, "the hole's tee and pin are in the same place",
-                     "draw the hole's line from tee to pin");
+        draft.report<"hole-length/none">(start);
         return std::nullopt;
     }
 
@@ -124,10 +117,7 @@ std::optional<Hole> assemble_hole(HoleDraft& draft, const CourseContext& course)
     LineOfPlay line(vertices_to_pin(drawing.path(draft.path), frame.to_plane(pin), green_ground));
     if (tee.start) line = line.from_tee(frame.to_plane(*tee.start));
     if (line.length() > longest_hole_m) {
-        draft.report(Severity::error, "hole-length", start,
-                     "from its tee to its pin the hole is " + std::to_string(std::lround(line.length())) +
-                         " m long, which no golf hole is",
-                     "check the hole's line, tee, green and pin");
+        draft.report<"hole-length/from-tee">(start, std::lround(line.length()));
         return std::nullopt;
     }
 

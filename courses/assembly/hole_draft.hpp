@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "courses/assembly/course_ground.hpp"
-#include "courses/finding.hpp"
+#include "courses/findings/finding_kinds.hpp"
 #include "courses/map_assumptions.hpp"
 
 namespace landwidth {
@@ -27,11 +27,10 @@ struct HoleDraft {
     std::vector<Finding> findings;         // their `hole` is filled in at the end
 
     // Without a place of its own a finding is placed at the start of the line.
-    void report(Severity severity, const char* code, std::optional<LonLat> place, std::string message,
-                std::string advice) {
+    template <KindName kind, typename... Args>
+    void report(std::optional<LonLat> place, const Args&... args) {
         if (!place && !path.empty()) place = path.front();
-        findings.push_back(
-            {severity, code, feature->label(), "", place, std::move(message), std::move(advice)});
+        findings.push_back(finding_on_hole<kind>(feature->label(), "", place, args...));
     }
 };
 

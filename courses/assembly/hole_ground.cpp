@@ -15,12 +15,6 @@ constexpr double path_width_m = 2.5;
 constexpr double in_play_m = 60.0;
 constexpr double line_width_m = 0.5;
 
-std::string metres(double value) {
-    char text[32];
-    std::snprintf(text, sizeof text, "%.3g m", value);
-    return text;
-}
-
 class GroundOfHole {
   public:
     GroundOfHole(const MapFeature& green, std::size_t green_part, const PlaneDrawing& drawing,
@@ -58,13 +52,11 @@ class GroundOfHole {
                 ground_.coastlines.push_back(&feature);
                 return;
             case Role::beach:
-                return tell_in_play(feature,
-                                    " lies in play; it counts as what else is mapped there, else as rough",
-                                    "tag it golf=bunker or golf=lateral_water_hazard if it plays as one");
+                if (is_in_play(feature)) note<"in-play/beach">(feature);
+                return;
             case Role::barrier:
-                return tell_in_play(feature,
-                                    " stands in play; the plan lets balls fly over it and roll through",
-                                    "draw golf=out_of_bounds along it if it bounds the course");
+                if (is_in_play(feature)) note<"in-play/barrier">(feature);
+                return;
             case Role::trees:
                 return add_woods(feature);
             case Role::tree:
@@ -72,7 +64,7 @@ class GroundOfHole {
             case Role::tree_row:
                 return add_tall(feature, around(feature, assumptions_.tree_radius_m));
             case Role::heath:
-                return take_heath(feature);
+                return note<"heath-as-rough">(feature);
             case Role::out_of_bounds:
                 ground_.out_of_bounds_marks.push_back(&feature);
                 return;
@@ -120,28 +112,20 @@ class GroundOfHole {
         const TaggedHeight tagged = tagged_height(feature.role(), feature.tags, assumptions_);
         if (tagged.metres) return *tagged.metres;
         const double assumed = assumed_height(feature.role(), feature.tags, assumptions_);
-        if (!tagged.unreadable.empty()) {
-            note(Severity::note, "height-assumed", feature,
-                 tag_words(feature.tags) + " has " + tagged.unreadable +
-                     ", which cannot be read as its height; it is taken for " + metres(assumed) + " high",
-                 "set height in metres");
-        }
+        if (!tagged.unreadable.empty()) note<"height-assumed">(feature, tagged.unreadable, assumed);
         return assumed;
     }
 
-    void note(Severity severity, const char* code, const MapFeature& feature, std::string message,
-              std::string advice) {
-        notes_.add(severity, code, feature, place_of(feature.shape), std::move(message), std::move(advice));
+    template <KindName kind, typename... Args>
+    void note(const MapFeature& feature, const Args&... args) {
+        notes_.add<kind>(feature, place_of(feature.shape), args...);
     }
 
     void take_tee(const MapFeature& feature) {
         const auto* polygons = std::get_if<std::vector<LonLatPolygon>>(&feature.shape);
         if (polygons != nullptr) return add_areas(feature);
         const bool point = std::holds_alternative<LonLat>(feature.shape);
-        note(Severity::note, "tee-not-an-area", feature,
-             std::string("golf=tee is drawn as a ") + (point ? "point" : "line") + "; it is taken for " +
-                 metres(CourseGround::tee_around_m) + " around it",
-             "draw the outline of the tee");
+        note<"tee-not-an-area">(feature, point ? "point" : "line", CourseGround::tee_around_m);
         if (point)
             return add(Lie::teeing_area,
                        ground_of(FeaturePart(feature, 0), drawing_, CourseGround::tee_around_m), feature,
@@ -161,21 +145,14 @@ class GroundOfHole {
 
     void take_sand(const MapFeature& feature) {
         add_areas(feature);
-        note(Severity::note, "sand-as-bunker", feature, "natural=sand without a golf tag, taken for a bunker",
-             "tag it golf=bunker");
-    }
-
-    void take_heath(const MapFeature& feature) {
-        note(Severity::note, "heath-as-rough", feature, tag_words(feature.tags) + ", taken for rough",
-             "tag it golf=lateral_water_hazard if it is a penalty area");
+        note<"sand-as-bunker">(feature);
     }
 
     // What a careful golfer wants to know of and the plan knows nothing about.
-    void tell_in_play(const MapFeature& feature, const char* message, const char* advice) {
+    bool is_in_play(const MapFeature& feature) const {
         const bool area = std::holds_alternative<std::vector<LonLatPolygon>>(feature.shape);
         const Region here = area ? drawing_.area(feature) : around(feature, 0.5 * line_width_m);
-        if (here.meets(in_play_))
-            note(Severity::note, "in-play", feature, tag_words(feature.tags) + message, advice);
+        return here.meets(in_play_);
     }
 
     void take_tree(const MapFeature& feature) {
@@ -187,28 +164,11 @@ class GroundOfHole {
     }
 
     void take_water(const MapFeature& feature) {
-        const std::string what = tag_words(feature.tags);
-        if (is_under_ground(feature.tags)) {
-            note(Severity::note, "water-under-ground", feature,
-                 what + " runs under ground here and is left out", "nothing, if it cannot be seen");
-            return;
-        }
-        if (is_intermittent(feature.tags)) {
-            note(Severity::note, "water-intermittent", feature,
-                 what + " does not always hold water; it is a penalty area all the same",
-                 "check with the course");
-        }
-        if (!is_golf(feature.role())) {
-            note(Severity::note, "water-as-red", feature,
-                 what + " without a golf tag, taken for a red penalty area",
-                 "tag it golf=water_hazard if it is marked yellow");
-        }
+        if (is_under_ground(feature.tags)) return note<"water-under-ground">(feature);
+        if (is_intermittent(feature.tags)) note<"water-intermittent">(feature);
+        if (!is_golf(feature.role())) note<"water-as-red">(feature);
         if (std::holds_alternative<std::vector<LonLatPolygon>>(feature.shape)) return add_areas(feature);
-        if (std::holds_alternative<LonLat>(feature.shape)) {
-            note(Severity::warning, "area-missing", feature, what + " is drawn as a point and is left out",
-                 "draw its outline");
-            return;
-        }
+        if (std::holds_alternative<LonLat>(feature.shape)) return note<"area-missing/water">(feature);
         add_around(*meaning_of(feature.role()).lie, feature, 0.5 * width_of_water(feature));
     }
 
@@ -216,12 +176,8 @@ class GroundOfHole {
         const TaggedWidth tagged = tagged_width(feature.tags);
         if (tagged.metres) return *tagged.metres;
         const double assumed = assumed_width(feature.tags, assumptions_);
-        note(Severity::note, "width-assumed", feature,
-             tag_words(feature.tags) +
-                 (tagged.unreadable.empty() ? " has no width"
-                                            : " has " + tagged.unreadable + ", which cannot be read") +
-                 "; it is taken for " + metres(assumed) + " wide",
-             "set width in metres");
+        tagged.unreadable.empty() ? note<"width-assumed">(feature, assumed)
+                                  : note<"width-assumed/unreadable">(feature, tagged.unreadable, assumed);
         return assumed;
     }
 

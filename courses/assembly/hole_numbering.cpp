@@ -56,10 +56,8 @@ class Numbering {
                 HoleDraft joined = drafts_[k];
                 joined.feature = drafts_[i].feature;
                 joined.path = std::move(path);
-                joined.report(Severity::warning, "line-in-parts", joined.path.front(),
-                              "the hole is drawn as two lines, " + drafts_[i].feature->label() + " and " +
-                                  drafts_[k].feature->label() + ", taken as one",
-                              "draw it as one line from tee to pin");
+                joined.report<"line-in-parts/two-lines">(joined.path.front(), drafts_[i].feature->label(),
+                                                         drafts_[k].feature->label());
                 drafts_[std::min(i, k)] = std::move(joined);
                 drafts_.erase(drafts_.begin() + static_cast<std::ptrdiff_t>(std::max(i, k)));
                 return join_pieces();
@@ -102,12 +100,10 @@ class Numbering {
         kept.alternatives.push_back(other.path);
         kept.alternatives.insert(kept.alternatives.end(), other.alternatives.begin(),
                                  other.alternatives.end());
-        kept.report(Severity::note, "alternative-line", other.path.front(),
-                    other.feature->label() + " is another line to the same green, from another tee; " +
-                        kept.feature->label() +
-                        (wish_kept != wish_other ? ", which starts at the tee asked for, counts"
-                                                 : ", the longer one, counts"),
-                    "name the tee with --tee to play the other");
+        const LonLat place = other.path.front();
+        const std::string label = other.feature->label();
+        wish_kept != wish_other ? kept.report<"alternative-line/tee">(place, label, kept.feature->label())
+                                : kept.report<"alternative-line/longer">(place, label, kept.feature->label());
     }
 
     bool has_ref(const std::string& ref) const {
@@ -128,9 +124,7 @@ class Numbering {
                 first = false;
                 draft.ref = refs[item];
                 draft.item = item;
-                draft.report(Severity::note, "played-twice", std::nullopt,
-                             "its ref is \"" + listed.ref + "\": one line played as several holes",
-                             "nothing, if the round goes over it twice");
+                draft.report<"played-twice">(std::nullopt, listed.ref);
             }
             if (first) drafts_[i].ref = refs.front();
         }
@@ -149,31 +143,20 @@ class Numbering {
             const std::string doubled = draft.ref;
             for (int copy = 1; !taken.insert(draft.ref).second; ++copy)
                 draft.ref = doubled + suffix(copy);
-            draft.report(Severity::warning, "ref-doubled",
-                         draft.path.empty() ? std::nullopt : std::optional(draft.path.front()),
-                         "ref " + doubled + " is used by several holes; this one is called " + draft.ref,
-                         "give every hole of the course its own ref, or set golf:course:name where there are "
-                         "several courses");
+            draft.report<"ref-doubled">(std::nullopt, doubled, draft.ref);
         }
     }
 
     void number_the_nameless() {
         for (HoleDraft& draft : drafts_) {
             if (!draft.ref.empty()) {
-                if (!number_of_ref(draft.ref)) {
-                    draft.report(
-                        Severity::warning, "ref-unreadable", std::nullopt,
-                        "ref \"" + draft.ref + "\" is no number; the hole comes after the numbered ones",
-                        "set ref to the number of the hole");
-                }
+                if (!number_of_ref(draft.ref)) draft.report<"ref-unreadable">(std::nullopt, draft.ref);
                 continue;
             }
             const std::optional<std::string> from_name = number_in_name(draft.feature->tag("name"));
             if (from_name && !has_ref(*from_name)) {
                 draft.ref = *from_name;
-                draft.report(Severity::note, "ref-inferred", std::nullopt,
-                             "the hole has no ref; its number is taken from its name",
-                             "set ref to the number of the hole");
+                draft.report<"ref-inferred">(std::nullopt);
             }
         }
         for (HoleDraft& draft : drafts_) {
@@ -182,10 +165,7 @@ class Numbering {
             while (has_ref(std::to_string(number)))
                 ++number;
             draft.ref = std::to_string(number);
-            draft.report(Severity::warning, "ref-missing",
-                         draft.path.empty() ? std::nullopt : std::optional(draft.path.front()),
-                         "the hole has no ref; it is called " + draft.ref + ", the first number that is free",
-                         "set ref to the number of the hole");
+            draft.report<"ref-missing">(std::nullopt, draft.ref);
         }
     }
 
@@ -222,9 +202,7 @@ void renumber_on(std::vector<std::vector<HoleDraft>>& loops) {
                 const std::size_t digits = number ? std::to_string(*number).size() : 0;
                 draft.ref = number ? std::to_string(*number + played) + before.substr(digits)
                                    : before + " (" + std::to_string(played) + ")";
-                draft.report(Severity::note, "ref-renumbered", std::nullopt,
-                             "hole " + before + " of its loop, numbered on after the loops before it",
-                             "nothing, if the loops are played in this order");
+                draft.report<"ref-renumbered">(std::nullopt, before);
             }
         }
         for (const HoleDraft& draft : loop)

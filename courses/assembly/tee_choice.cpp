@@ -137,27 +137,18 @@ TeePlayed choose_tee(HoleDraft& draft, const CourseGround& ground, const std::st
             return {folded(wish), ground.frame().to_lonlat(best->middle)};
         if (best != nullptr || goes_by_tee(*draft.feature, wish)) return {folded(wish), std::nullopt};
         const std::vector<std::string> names = tee_names(draft, ground);
-        draft.report(Severity::warning, "tee-missing", draft.path.front(),
-                     "the hole has no tee called \"" + wish + "\"" +
-                         (names.empty() ? "" : " (there is " + enumeration(names) + ")") +
-                         "; it is played from the start of its line",
-                     "map the tee with golf=tee and tee=" + wish + ", or choose another");
+        draft.report<"tee-missing">(draft.path.front(), wish,
+                                    names.empty() ? "" : " (there is " + enumeration(names) + ")");
     }
     const auto near = ground.nearest_tee(start);
     if (!near || near->distance_m > snap_m) {
-        draft.report(Severity::note, "tee-unmapped", draft.path.front(),
-                     "no teeing area at the start of the hole's line; it is played from there",
-                     "map the tee with golf=tee");
+        draft.report<"tee-unmapped">(draft.path.front());
         return {};
     }
     const TeeGround& tee = ground.tees()[near->index];
     const std::string name = name_of_tee(*tee.part.feature, draft);
     if (near->distance_m == 0.0) return {name, std::nullopt};
-    const auto metres = static_cast<long>(std::lround(near->distance_m));
-    draft.report(Severity::note, "tee-snapped", draft.path.front(),
-                 "the hole's line starts " + std::to_string(metres) + " m from the nearest teeing area, " +
-                     tee.part.feature->label() + ", and is played from the middle of it",
-                 "start the line in the tee it is for");
+    draft.report<"tee-snapped">(draft.path.front(), std::lround(near->distance_m), tee.part.feature->label());
     return {name, ground.frame().to_lonlat(tee.middle)};
 }
 

@@ -5,7 +5,7 @@
 #include <string>
 #include <tuple>
 
-#include "courses/tags/vocabulary.hpp"
+#include "courses/tags/feature_findings.hpp"
 
 namespace landwidth {
 
@@ -98,11 +98,8 @@ void drop_what_is_drawn_twice(std::vector<MapFeature>& features, std::vector<Fin
         const std::size_t winner = better ? i : entry->second;
         entry->second = winner;
         dropped[loser] = true;
-        findings.push_back({Severity::note, "drawn-twice", features[loser].label(), "",
-                            place_of(features[loser].shape),
-                            tag_words(features[loser].tags) + " is the same as " + features[winner].label() +
-                                " and is left out",
-                            "remove one of the two"});
+        findings.push_back(finding_on<"drawn-twice">(features[loser], place_of(features[loser].shape),
+                                                     features[winner].label()));
     }
     std::size_t index = 0;
     std::erase_if(features, [&](const MapFeature&) { return dropped[index++]; });
