@@ -147,8 +147,8 @@ class Grouping {
         group.holes.push_back(hole.hole);
         const std::vector<LonLat> places = places_of(*hole.hole);
         group.findings.push_back(finding_on_hole<"course-inferred">(
-            hole.hole->label(), hole.hole->tag("ref"),
-            places.empty() ? std::nullopt : std::optional(places.front()), group.name));
+            hole.hole->label(), "", places.empty() ? std::nullopt : std::optional(places.front()),
+            group.name));
     }
 
     void add_boundaries(CourseGroup& group) const {

@@ -103,7 +103,7 @@ void read_line(HoleDraft& draft, double snap_m) {
 
 // The numbers of a hole, as its ref says or else its name.
 std::vector<std::string> numbers_of(const HoleDraft& draft) {
-    std::vector<std::string> refs = refs_in(draft.ref);
+    std::vector<std::string> refs = refs_in(draft.mapped_ref);
     if (!refs.empty()) return refs;
     const std::optional<std::string> named = number_in_name(draft.feature->tag("name"));
     return named ? std::vector<std::string>{*named} : std::vector<std::string>{};
@@ -140,7 +140,7 @@ const PinPlace* pin_in_green(const HoleDraft& draft, const CourseGround& ground)
     const Point end = ground.frame().to_plane(draft.path.back());
     const auto rank = [&](const PinPlace& pin) {
         const std::vector<std::string> refs = refs_in(pin.feature->tag("ref"));
-        const bool own = std::find(refs.begin(), refs.end(), plain_ref(draft.ref)) != refs.end();
+        const bool own = std::find(refs.begin(), refs.end(), draft.number) != refs.end();
         return std::tuple(pin.tagged_as_hole, !own, distance(pin.place, end));
     };
     const PinPlace* best = nullptr;
@@ -164,7 +164,8 @@ HoleDraft draft_hole(const MapFeature& feature, const CourseGround& ground,
                      const MapAssumptions& assumptions) {
     HoleDraft draft;
     draft.feature = &feature;
-    draft.ref = trimmed(feature.tag("ref"));
+    draft.mapped_ref = trimmed(feature.tag("ref"));
+    draft.number = draft.ref = draft.mapped_ref;
     read_line(draft, assumptions.snap_m);
     if (!draft.playable) return draft;
     find_ends(draft, ground, assumptions.snap_m);

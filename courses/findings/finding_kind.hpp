@@ -28,8 +28,8 @@ struct FindingKind {
     Weight weight;
     Bears bears;
     // One sentence each, without a full stop: format strings of the same arguments. Argument 0 of a kind that
-    // bears on a feature is what that is tagged as ("golf=green"); what else the words leave open stands above
-    // the kind where the words do not tell.
+    // bears on a feature is what that is tagged as ("golf=green"); what else the words leave open stands
+    // above the kind where the words do not tell.
     std::string_view words;
     std::string_view advice;
 
