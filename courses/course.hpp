@@ -44,6 +44,9 @@ struct Hole {
     std::shared_ptr<const HeightRaster> heights = {};
     // Fairway and greens of other holes: fairway to a ball, but no part of this hole's landing width.
     Region other_fairways = {};
+    // The ref as it stands on the map ("1;10", "Hole 7"), which may differ from the one the hole is called
+    // by; may be empty.
+    std::string mapped_ref = {};
 };
 
 struct Course {

@@ -56,16 +56,19 @@ CourseGround::CourseGround(const std::vector<const IndexedFeature*>& features, L
     const PlaneDrawing drawing(frame_, repairs);
     std::vector<Region> ranges;
     for (const IndexedFeature* indexed : features) {
-        if (indexed->role == Role::driving_range) ranges.push_back(drawing.area(*indexed->feature));
+        if (indexed->feature->role() == Role::driving_range)
+            ranges.push_back(drawing.area(*indexed->feature));
     }
     const Region range = Region::united(ranges);
     for (const IndexedFeature* indexed : features) {
         const MapFeature& feature = *indexed->feature;
-        if (indexed->role == Role::green) add_greens(feature, drawing, range);
-        if (indexed->role == Role::tee) add_tees(feature, drawing, range);
+        if (indexed->feature->role() == Role::green) add_greens(feature, drawing, range);
+        if (indexed->feature->role() == Role::tee) add_tees(feature, drawing, range);
         const auto* point = std::get_if<LonLat>(&feature.shape);
-        if (point != nullptr && (indexed->role == Role::pin || indexed->role == Role::hole))
-            pins_.push_back({&feature, *point, frame_.to_plane(*point), indexed->role == Role::hole});
+        if (point != nullptr &&
+            (indexed->feature->role() == Role::pin || indexed->feature->role() == Role::hole))
+            pins_.push_back(
+                {&feature, *point, frame_.to_plane(*point), indexed->feature->role() == Role::hole});
     }
 }
 

@@ -7,6 +7,7 @@
 
 #include "courses/assembly/feature_shapes.hpp"
 #include "courses/assembly/hole_refs.hpp"
+#include "courses/findings/finding_kinds.hpp"
 #include "courses/text.hpp"
 #include "geometry/error.hpp"
 
@@ -145,11 +146,9 @@ class Grouping {
     void join(CourseGroup& group, const Belonging& hole) {
         group.holes.push_back(hole.hole);
         const std::vector<LonLat> places = places_of(*hole.hole);
-        group.findings.push_back({Severity::note, "course-inferred", hole.hole->label(),
-                                  hole.hole->tag("ref"),
-                                  places.empty() ? std::nullopt : std::optional(places.front()),
-                                  "the hole names no course; it is taken for one of \"" + group.name + "\"",
-                                  "set golf:course:name"});
+        group.findings.push_back(finding_on_hole<"course-inferred">(
+            hole.hole->label(), "", places.empty() ? std::nullopt : std::optional(places.front()),
+            group.name));
     }
 
     void add_boundaries(CourseGroup& group) const {

@@ -21,7 +21,7 @@ struct CourseGroup {
     std::string handle;
     std::vector<const MapFeature*> holes;       // golf=hole features in file order
     std::vector<const MapFeature*> boundaries;  // areas of its name or with a hole of it inside
-    std::vector<Finding> findings;
+    std::vector<Finding> findings;              // on its holes, which have no numbers yet
 };
 
 std::vector<CourseGroup> course_groups(const MapIndex& index);

@@ -134,13 +134,10 @@ class Settling {
         if (!overlap.has(covers) || !overlap.has(golf) || !overlap.common.meets(play_)) return;
         const DrawnGround& first = golf(overlap.a) ? overlap.a : overlap.b;
         const DrawnGround& second = &first == &overlap.a ? overlap.b : overlap.a;
-        notes_.add(Severity::warning, "overlap-unclear", *first.feature, second.feature,
-                   frame_.to_lonlat(middle_of(overlap.common)),
-                   tag_words(first.feature->tags) + " and " + tag_words(second.feature->tags) + " (" +
-                       second.feature->label() + ") both cover " +
-                       std::to_string(std::lround(overlap.common.area())) + " m2; it counts as " +
-                       std::string(lie_name(upper.lie)) + (hangs ? " with branches over it" : ""),
-                   "draw their edges so that they meet");
+        notes_.add_pair<"overlap-unclear">(
+            *first.feature, *second.feature, frame_.to_lonlat(middle_of(overlap.common)),
+            tag_words(second.feature->tags), second.feature->label(), std::lround(overlap.common.area()),
+            lie_name(upper.lie), hangs ? " with branches over it" : "");
     }
 
     const std::vector<DrawnGround>& drawn_;

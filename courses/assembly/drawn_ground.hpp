@@ -16,17 +16,12 @@
 #include <vector>
 
 #include "courses/assembly/hole_findings.hpp"
+#include "courses/tags/roles.hpp"
 #include "geometry/canopy_raster.hpp"
 #include "geometry/lie_partition.hpp"
 #include "geometry/line_of_play.hpp"
 
 namespace landwidth {
-
-enum class Evidence {
-    golf_area,   // an area with a golf tag
-    land_cover,  // an area without one: a wood, sand, a lake
-    object,      // a point or line that was given a breadth
-};
 
 // One area of a feature. `lie` is never out of bounds; rough only as drawn with a golf tag.
 struct DrawnGround {

@@ -83,7 +83,7 @@ FairwayOwners::FairwayOwners(const std::vector<const IndexedFeature*>& features,
     }
     for (const IndexedFeature* indexed : features) {
         const auto* polygons = polygons_of(*indexed->feature);
-        if (indexed->role != Role::fairway || polygons == nullptr) continue;
+        if (indexed->feature->role() != Role::fairway || polygons == nullptr) continue;
         for (std::size_t part = 0; part < polygons->size(); ++part) {
             const Region region = drawing.area(*indexed->feature, (*polygons)[part]);
             if (!region.empty()) owners_[{indexed->feature, part}] = owners_of(region, lines);
@@ -104,11 +104,13 @@ FairwayGround fairways_of(const MapFeature& hole, const FairwayOwners& owners,
     for (const IndexedFeature* indexed : near) {
         const MapFeature& feature = *indexed->feature;
         const auto* polygons = polygons_of(feature);
-        const bool mown = indexed->role == Role::fairway || indexed->role == Role::green;
+        const bool mown =
+            indexed->feature->role() == Role::fairway || indexed->feature->role() == Role::green;
         if (!mown || polygons == nullptr) continue;
         for (std::size_t part = 0; part < polygons->size(); ++part) {
             if (&feature == &green && part == green_part) continue;
-            const bool is_own = indexed->role == Role::fairway && owners.owns(&hole, &feature, part);
+            const bool is_own =
+                indexed->feature->role() == Role::fairway && owners.owns(&hole, &feature, part);
             (is_own ? own : others).push_back(drawing.area(feature, (*polygons)[part]));
         }
     }

@@ -4,7 +4,7 @@
 #include <stdexcept>
 
 #include "courses/assembly/outline_near.hpp"
-#include "courses/tags/vocabulary.hpp"
+#include "courses/tags/feature_findings.hpp"
 
 namespace landwidth {
 
@@ -45,16 +45,12 @@ Point centroid(const Region& region) {
 
 void RepairLog::add(const MapFeature& feature, const std::string& repair, LonLat place) {
     if (!is_new(feature)) return;
-    findings_.push_back({Severity::warning, "ring-repaired", feature.label(), "", place,
-                         tag_words(feature.tags) + " was not a valid area (" + repair + ") and was repaired",
-                         "redraw its outline so that it does not cross itself"});
+    findings_.push_back(finding_on<"ring-repaired">(feature, place, repair));
 }
 
 void RepairLog::add_lost(const MapFeature& feature, LonLat place) {
     if (!is_new(feature)) return;
-    findings_.push_back({Severity::warning, "ring-thin", feature.label(), "", place,
-                         tag_words(feature.tags) + " encloses no ground and is left out",
-                         "draw its outline or remove it"});
+    findings_.push_back(finding_on<"ring-thin/no-ground">(feature, place));
 }
 
 std::vector<Point> PlaneDrawing::path(const LonLatPath& path) const {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 
 #include "courses/assembly/hole_ground.hpp"
 #include "courses/assembly/out_of_bounds.hpp"
@@ -73,13 +74,6 @@ std::optional<Box> box_in_plane(const std::optional<MapExtent>& map, const Plane
     return box_around(corners, 0.0);
 }
 
-void report_no_fairway(HoleDraft& draft, int par) {
-    draft.report(Severity::warning, "fairway-missing", std::nullopt,
-                 "no fairway is mapped for this par " + std::to_string(par) +
-                     "; the plan takes all its open ground for rough and knows no landing width",
-                 "draw the fairway as an area with golf=fairway");
-}
-
 bool lies_within(const Box& inner, const Box& outer) {
     return inner.min.x >= outer.min.x && inner.min.y >= outer.min.y && inner.max.x <= outer.max.x &&
            inner.max.y <= outer.max.y;
@@ -98,87 +92,128 @@ void report_map_edge(HoleDraft& draft, const std::vector<Point>& line, const std
                         std::min(p.y - map->min.y, map->max.y - p.y));
     });
     const double from_line_m = std::max(0.0, in_reach_m - beyond_m);
-    draft.report(Severity::warning, "map-edge", frame.to_lonlat(*nearest),
-                 "the map ends " + std::to_string(std::lround(from_line_m)) +
-                     " m beside the hole's line; ground beyond is unknown and taken for rough",
-                 "export a larger area, 100 m and more around the course");
+    draft.report<"map-edge">(frame.to_lonlat(*nearest), std::lround(from_line_m));
 }
 
-}  // namespace
+// From which tee to the pin.
+struct PlayedLine {
+    TeePlayed tee;
+    PlaneFrame frame;
+    LineOfPlay line;
+};
 
-std::optional<Hole> assemble_hole(HoleDraft& draft, const CourseContext& course) {
-    const MapAssumptions& assumptions = course.assumptions;
-    const Par par = par_of(draft, assumptions);
-    const std::optional<int> stroke_index = stroke_index_of(draft, course.holes_of_course);
-    const TeePlayed tee = choose_tee(draft, course.ground, course.tee, assumptions.snap_m);
+// Absent, with an error among the draft's findings, for a line that no hole has.
+std::optional<PlayedLine> played_line(HoleDraft& draft, const CourseContext& course) {
+    const TeePlayed tee = choose_tee(draft, course.ground, course.tee, course.assumptions.snap_m);
     const LonLat pin = pin_of(draft, course.ground);
-    const FeaturePart& green = course.ground.greens()[*draft.green].part;
-
     const LonLat start = tee.start.value_or(draft.path.front());
     if (geodesic_distance(start, pin) < shortest_hole_m) {
-        draft.report(Severity::error, "hole-length", start, "the hole's tee and pin are in the same place",
-                     "draw the hole's line from tee to pin");
+        draft.report<"hole-length/none">(start);
         return std::nullopt;
     }
-
     const PlaneFrame frame(start);
     const PlaneDrawing drawing(frame, course.notes.repairs());
-    const Region green_ground = ground_of(green, drawing, 0.0);
-    LineOfPlay line(vertices_to_pin(drawing.path(draft.path), frame.to_plane(pin), green_ground));
+    const Region green = ground_of(course.ground.greens()[*draft.green].part, drawing, 0.0);
+    LineOfPlay line(vertices_to_pin(drawing.path(draft.path), frame.to_plane(pin), green));
     if (tee.start) line = line.from_tee(frame.to_plane(*tee.start));
     if (line.length() > longest_hole_m) {
-        draft.report(Severity::error, "hole-length", start,
-                     "from its tee to its pin the hole is " + std::to_string(std::lround(line.length())) +
-                         " m long, which no golf hole is",
-                     "check the hole's line, tee, green and pin");
+        draft.report<"hole-length/from-tee">(start, std::lround(line.length()));
         return std::nullopt;
     }
+    return PlayedLine{tee, frame, std::move(line)};
+}
 
-    const Box extent = box_around(line.vertices(), assumptions.hole_margin_m);
-    const std::optional<Box> map_box = box_in_plane(course.map_box, frame);
-    DegreeBox degrees = DegreeBox::around(frame.origin());
-    for (const Point p : line.vertices())
-        degrees.add(frame.to_lonlat(p));
-    degrees = degrees.grown(assumptions.hole_margin_m);
-    const std::vector<const IndexedFeature*> near = course.index.near(degrees);
-    for (const IndexedFeature* indexed : near)
-        course.used.insert(indexed->feature);
+// What is mapped near the line of a hole.
+struct NearGround {
+    Box extent;
+    DegreeBox degrees;
+    std::vector<const IndexedFeature*> features;
+};
 
-    HoleGround ground = ground_of_hole(near, *green.feature, green.part, drawing, line, extent,
-                                       degrees.grown(beyond_extent_m), assumptions, course.notes);
+NearGround ground_near(const PlayedLine& played, const CourseContext& course) {
+    const double margin_m = course.assumptions.hole_margin_m;
+    DegreeBox degrees = DegreeBox::around(played.frame.origin());
+    for (const Point p : played.line.vertices())
+        degrees.add(played.frame.to_lonlat(p));
+    degrees = degrees.grown(margin_m);
+    return {box_around(played.line.vertices(), margin_m), degrees, course.index.near(degrees)};
+}
+
+struct LaidGround {
+    LiePartition lies;
+    CanopyRaster canopy;
+    std::vector<Surrounding> surroundings;
+};
+
+LaidGround laid_ground(HoleDraft& draft, const PlayedLine& played, const NearGround& near,
+                       const PlaneDrawing& drawing, const CourseContext& course) {
+    const MapAssumptions& assumptions = course.assumptions;
+    const LineOfPlay& line = played.line;
+    const Box& extent = near.extent;
+    const std::optional<Box> map_box = box_in_plane(course.map_box, played.frame);
+    const FeaturePart& green = course.ground.greens()[*draft.green].part;
+    HoleGround ground = ground_of_hole(near.features, *green.feature, green.part, drawing, line, extent,
+                                       near.degrees.grown(beyond_extent_m), assumptions, course.notes);
     OutOfBounds bounds =
         out_of_bounds_on({course.boundaries, ground.out_of_bounds_marks, ground.drawn}, drawing, line, extent,
                          assumptions.out_of_bounds_depth_m, draft, course.notes);
     // Where the boundary lies within the map, what is beyond the map is out of bounds anyway.
     if (!bounds.in_bounds || !map_box || !lies_within(bounds.in_bounds->bounds(), *map_box))
-        report_map_edge(draft, line.vertices(), map_box, frame);
-    SettledGround lies_drawn = settled(ground.drawn, line, extent, frame, course.notes);
+        report_map_edge(draft, line.vertices(), map_box, played.frame);
+    SettledGround lies_drawn = settled(ground.drawn, line, extent, played.frame, course.notes);
     for (Region& out : bounds.out)
         lies_drawn.layers.push_back({Lie::out_of_bounds, std::move(out)});
     std::ranges::move(lies_drawn.overhang, std::back_inserter(ground.tall));
     Region sea = sea_beside(ground.coastlines, drawing, line, extent, map_box, course.notes, draft);
     if (!sea.empty()) lies_drawn.layers.push_back({Lie::penalty_red, std::move(sea)});
-    add_other_holes(draft, course, drawing, extent, degrees, ground.surroundings);
-
-    FairwayGround fairways =
-        fairways_of(*draft.feature, course.fairways, near, *green.feature, green.part, drawing);
-    if (par.strokes > 3 && fairways.own.empty()) report_no_fairway(draft, par.strokes);
-
+    add_other_holes(draft, course, drawing, extent, near.degrees, ground.surroundings);
     LiePartition lies(extent, lies_drawn.layers, bounds.in_bounds);
     CanopyRaster canopy(lies, ground.tall, assumptions.tree_height_m, canopy_cell_m);
-    return Hole{.ref = draft.ref,
-                .name = draft.feature->tag("name"),
-                .feature = draft.feature->label(),
-                .par = par.strokes,
-                .par_inferred = par.inferred,
-                .stroke_index = stroke_index,
-                .tee = tee.name,
-                .frame = frame,
-                .line = std::move(line),
-                .lies = std::move(lies),
-                .surroundings = std::move(ground.surroundings),
-                .canopy = std::move(canopy),
-                .other_fairways = std::move(fairways.others)};
+    return {std::move(lies), std::move(canopy), std::move(ground.surroundings)};
+}
+
+Hole laid_hole(HoleDraft& draft, const Par& par, std::optional<int> stroke_index, const PlayedLine& played,
+               const NearGround& near, const CourseContext& course) {
+    const PlaneDrawing drawing(played.frame, course.notes.repairs());
+    LaidGround ground = laid_ground(draft, played, near, drawing, course);
+    const FeaturePart& green = course.ground.greens()[*draft.green].part;
+    FairwayGround fairways =
+        fairways_of(*draft.feature, course.fairways, near.features, *green.feature, green.part, drawing);
+    if (par.strokes > 3 && fairways.own.empty()) draft.report<"fairway-missing">(std::nullopt, par.strokes);
+    return {.ref = draft.ref,
+            .name = draft.feature->tag("name"),
+            .feature = draft.feature->label(),
+            .par = par.strokes,
+            .par_inferred = par.inferred,
+            .stroke_index = stroke_index,
+            .tee = played.tee.name,
+            .frame = played.frame,
+            .line = played.line,
+            .lies = std::move(ground.lies),
+            .surroundings = std::move(ground.surroundings),
+            .canopy = std::move(ground.canopy),
+            .other_fairways = std::move(fairways.others),
+            .mapped_ref = draft.mapped_ref};
+}
+
+}  // namespace
+
+AssembledHole assemble_hole(HoleDraft draft, const CourseContext& course) {
+    AssembledHole result;
+    if (draft.playable) {
+        const Par par = par_of(draft, course.assumptions);
+        const std::optional<int> stroke_index = stroke_index_of(draft, course.holes_of_course);
+        if (const std::optional<PlayedLine> played = played_line(draft, course)) {
+            const NearGround near = ground_near(*played, course);
+            result.hole = laid_hole(draft, par, stroke_index, *played, near, course);
+            for (const IndexedFeature* indexed : near.features)
+                result.ground.push_back(indexed->feature);
+        }
+    }
+    result.findings = std::move(draft.findings);
+    for (Finding& finding : result.findings)
+        finding.hole = draft.ref;
+    return result;
 }
 
 }  // namespace landwidth

@@ -2,7 +2,6 @@
 #pragma once
 
 #include <optional>
-#include <set>
 #include <string>
 #include <vector>
 
@@ -25,12 +24,17 @@ struct CourseContext {
     const FairwayOwners& fairways;
     std::optional<MapExtent> map_box;  // absent where the map does not say how far it reaches
     std::size_t holes_of_course;
-    FeatureNotes& notes;
-    std::set<const MapFeature*>& used;  // every feature that lies on the ground of a hole
+    FeatureNotes& notes;  // what is told once, however many holes it bears on
 };
 
-// The draft must be playable. What there is to say is added to its findings; absent, with an error among
-// them, when tee and pin turn out to be in one place.
-std::optional<Hole> assemble_hole(HoleDraft& draft, const CourseContext& course);
+struct AssembledHole {
+    // Absent, with an error among the findings, for a draft that cannot be played, or when tee and pin turn
+    // out to be in one place.
+    std::optional<Hole> hole;
+    std::vector<Finding> findings;          // of the draft and of the assembly, with the hole's ref
+    std::vector<const MapFeature*> ground;  // every feature that lies on its ground
+};
+
+AssembledHole assemble_hole(HoleDraft draft, const CourseContext& course);
 
 }  // namespace landwidth

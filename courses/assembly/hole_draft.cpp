@@ -17,10 +17,6 @@ constexpr double touching_m = 1.0;
 // A pin counts as in a green up to this far beyond its edge: greens are drawn by eye.
 constexpr double pin_slack_m = 1.0;
 
-std::string metres(double value) {
-    return std::to_string(static_cast<long>(std::lround(value))) + " m";
-}
-
 double gap_between(const LonLatPath& a, const LonLatPath& b) {
     return geodesic_distance(a.back(), b.front());
 }
@@ -60,66 +56,54 @@ std::optional<LonLatPath> chained(HoleDraft& draft, std::vector<LonLatPath> part
     }
     if (widest > snap_m) return std::nullopt;
     if (widest > touching_m) {
-        draft.report(Severity::warning, "line-in-parts", chain.front(),
-                     "the hole's line is in parts up to " + metres(widest) + " apart, taken as one",
-                     "draw it as one line from tee to pin");
+        draft.report<"line-in-parts/gap">(chain.front(), std::lround(widest));
     }
     return chain;
 }
 
-void refuse(HoleDraft& draft, const char* code, std::optional<LonLat> place, std::string message,
-            std::string advice) {
+template <KindName kind, typename... Args>
+void refuse(HoleDraft& draft, std::optional<LonLat> place, const Args&... args) {
     draft.playable = false;
-    draft.report(Severity::error, code, place, std::move(message), std::move(advice));
+    draft.report<kind>(place, args...);
 }
 
 void read_line(HoleDraft& draft, double snap_m) {
     const MapShape& shape = draft.feature->shape;
-    const char* draw_it = "draw golf=hole as one line from tee to pin";
     if (const std::size_t missing = draft.feature->points_missing; missing > 0) {
-        return refuse(draft, "hole-points-missing", place_of(shape),
-                      std::to_string(missing) + (missing == 1 ? " point" : " points") +
-                          " of the hole's line " + (missing == 1 ? "is" : "are") + " not in the file",
-                      "export a larger area, with all points of the hole's line in it");
+        const bool one = missing == 1;
+        return refuse<"hole-points-missing">(draft, place_of(shape), missing, one ? "point" : "points",
+                                             one ? "is" : "are");
     }
     if (const auto* polygons = std::get_if<std::vector<LonLatPolygon>>(&shape)) {
-        return refuse(draft, "hole-not-a-line", polygons->front().outer.front(),
-                      "the hole is drawn as an area, not as a line from tee to pin", draw_it);
+        return refuse<"hole-not-a-line/area">(draft, polygons->front().outer.front());
     }
     if (const auto* point = std::get_if<LonLat>(&shape)) {
-        return refuse(draft, "hole-not-a-line", *point,
-                      "the hole is drawn as a point, not as a line from tee to pin", draw_it);
+        return refuse<"hole-not-a-line/point">(draft, *point);
     }
     std::optional<LonLatPath> path = chained(draft, std::get<std::vector<LonLatPath>>(shape), snap_m);
     if (!path) {
-        return refuse(draft, "line-in-parts", std::nullopt,
-                      "the hole's line is in parts that lie too far apart", draw_it);
+        return refuse<"line-in-parts/too-far">(draft, std::nullopt);
     }
     draft.path = std::move(*path);
     const std::optional<LonLat> place = draft.path.empty() ? std::nullopt : std::optional(draft.path.front());
     const bool one_point = std::all_of(draft.path.begin(), draft.path.end(),
                                        [&](const LonLat& point) { return point == draft.path.front(); });
     if (one_point) {
-        return refuse(draft, "hole-line-point", place,
-                      draft.path.empty() ? "the hole's line has no point in the file"
-                                         : "the hole's line has only one point",
-                      draw_it);
+        return draft.path.empty() ? refuse<"hole-line-point/none">(draft, place)
+                                  : refuse<"hole-line-point/one">(draft, place);
     }
     if (draft.path.front() == draft.path.back()) {
-        return refuse(draft, "hole-not-a-line", place, "the hole's line is closed: it ends where it starts",
-                      draw_it);
+        return refuse<"hole-not-a-line/closed">(draft, place);
     }
     const double length = length_of(draft.path);
     if (length < shortest_hole_m || length > longest_hole_m) {
-        refuse(draft, "hole-length", place,
-               "the hole's line is " + metres(length) + " long, which no golf hole is",
-               "check the line and the coordinate reference system of the map");
+        refuse<"hole-length/line">(draft, place, std::lround(length));
     }
 }
 
 // The numbers of a hole, as its ref says or else its name.
 std::vector<std::string> numbers_of(const HoleDraft& draft) {
-    std::vector<std::string> refs = refs_in(draft.ref);
+    std::vector<std::string> refs = refs_in(draft.mapped_ref);
     if (!refs.empty()) return refs;
     const std::optional<std::string> named = number_in_name(draft.feature->tag("name"));
     return named ? std::vector<std::string>{*named} : std::vector<std::string>{};
@@ -128,37 +112,26 @@ std::vector<std::string> numbers_of(const HoleDraft& draft) {
 void find_ends(HoleDraft& draft, const CourseGround& ground, double snap_m) {
     const std::optional<HoleEnds> ends = ends_of(draft.path, numbers_of(draft), ground, snap_m);
     if (!ends) {
-        return refuse(draft, "green-missing", draft.path.back(),
-                      "no golf=green lies within " + metres(snap_m) + " of the end of the hole's line",
-                      "map the green as an area, or draw the line to it");
+        return refuse<"green-missing">(draft, draft.path.back(), std::lround(snap_m));
     }
     if (ends->turned) {
         std::reverse(draft.path.begin(), draft.path.end());
-        draft.report(Severity::warning, "line-turned-round", draft.path.front(),
-                     "the hole's line runs from green to tee and is turned round", "draw it from tee to pin");
+        draft.report<"line-turned-round">(draft.path.front());
     }
     draft.green = ends->green;
     const GreenGround& green = ground.greens()[ends->green];
     const std::string label = green.part.feature->label();
     const LonLat end = draft.path.back();
     if (ends->bears_other_number) {
-        draft.report(Severity::warning, "green-of-another", end,
-                     "the green at the end of the hole's line, " + label + ", bears the number " +
-                         green.part.feature->tag("ref"),
-                     "correct the ref of the green or of the hole");
+        draft.report<"green-of-another">(end, label, green.part.feature->tag("ref"));
     }
     if (ends->past_by_m > touching_m) {
         draft.path = ended_in_green(draft.path, green.region, ground.frame());
-        draft.report(Severity::warning, "line-past-green", end,
-                     "the hole's line runs on " + metres(ends->past_by_m) + " behind its green, " + label +
-                         ", and is ended there",
-                     "draw the line to the pin");
+        draft.report<"line-past-green">(end, std::lround(ends->past_by_m), label);
+    } else if (ends->short_by_m > snap_m) {
+        draft.report<"green-snapped/by-number">(end, std::lround(ends->short_by_m), label);
     } else if (ends->short_by_m > 0.0) {
-        const bool far = ends->short_by_m > snap_m;
-        draft.report(far ? Severity::warning : Severity::note, "green-snapped", end,
-                     "the hole's line ends " + metres(ends->short_by_m) + " short of its green, " + label +
-                         (far ? ", which is known by its number" : ""),
-                     "draw the line to the pin");
+        draft.report<"green-snapped/near">(end, std::lround(ends->short_by_m), label);
     }
 }
 
@@ -167,7 +140,7 @@ const PinPlace* pin_in_green(const HoleDraft& draft, const CourseGround& ground)
     const Point end = ground.frame().to_plane(draft.path.back());
     const auto rank = [&](const PinPlace& pin) {
         const std::vector<std::string> refs = refs_in(pin.feature->tag("ref"));
-        const bool own = std::find(refs.begin(), refs.end(), plain_ref(draft.ref)) != refs.end();
+        const bool own = std::find(refs.begin(), refs.end(), draft.number) != refs.end();
         return std::tuple(pin.tagged_as_hole, !own, distance(pin.place, end));
     };
     const PinPlace* best = nullptr;
@@ -191,7 +164,8 @@ HoleDraft draft_hole(const MapFeature& feature, const CourseGround& ground,
                      const MapAssumptions& assumptions) {
     HoleDraft draft;
     draft.feature = &feature;
-    draft.ref = trimmed(feature.tag("ref"));
+    draft.mapped_ref = trimmed(feature.tag("ref"));
+    draft.number = draft.ref = draft.mapped_ref;
     read_line(draft, assumptions.snap_m);
     if (!draft.playable) return draft;
     find_ends(draft, ground, assumptions.snap_m);
@@ -200,21 +174,13 @@ HoleDraft draft_hole(const MapFeature& feature, const CourseGround& ground,
 
 LonLat pin_of(HoleDraft& draft, const CourseGround& ground) {
     if (const PinPlace* pin = pin_in_green(draft, ground)) {
-        if (pin->tagged_as_hole) {
-            draft.report(
-                Severity::note, "pin-inferred", pin->lonlat,
-                "no golf=pin in the green; the point " + pin->feature->label() + " tagged golf=hole is taken",
-                "tag it golf=pin");
-        }
+        if (pin->tagged_as_hole) draft.report<"pin-inferred/hole-point">(pin->lonlat, pin->feature->label());
         return pin->lonlat;
     }
     const Region& green = ground.greens()[*draft.green].region;
     const bool ends_in_green = green.contains(ground.frame().to_plane(draft.path.back()));
     const LonLat place = ends_in_green ? draft.path.back() : ground.frame().to_lonlat(middle_of(green));
-    draft.report(Severity::note, "pin-inferred", place,
-                 std::string("no golf=pin in the green; the ") +
-                     (ends_in_green ? "end of the hole's line" : "middle of the green") + " is taken",
-                 "map the pin, or aim for the middle of the green");
+    draft.report<"pin-inferred">(place, ends_in_green ? "end of the hole's line" : "middle of the green");
     return place;
 }
 

@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "courses/assembly/course_ground.hpp"
-#include "courses/finding.hpp"
+#include "courses/findings/finding_kinds.hpp"
 #include "courses/map_assumptions.hpp"
 
 namespace landwidth {
@@ -17,7 +17,9 @@ inline constexpr double longest_hole_m = 1500.0;
 
 struct HoleDraft {
     const MapFeature* feature = nullptr;
-    std::string ref;                       // as in the tags first, made unique by the numbering
+    std::string mapped_ref;                // as it stands on the map: "1;10", "Hole 7"; may be empty
+    std::string number;                    // within its loop on the map: what tees, greens and pins bear
+    std::string ref;                       // as printed and asked for: unique within the course
     std::size_t item = 0;                  // which item of lists like par="4;5" counts, for refs like "1;10"
     LonLatPath path;                       // from tee to green
     std::vector<LonLatPath> alternatives;  // other lines of the same hole, for other tees
@@ -27,15 +29,15 @@ struct HoleDraft {
     std::vector<Finding> findings;         // their `hole` is filled in at the end
 
     // Without a place of its own a finding is placed at the start of the line.
-    void report(Severity severity, const char* code, std::optional<LonLat> place, std::string message,
-                std::string advice) {
+    template <KindName kind, typename... Args>
+    void report(std::optional<LonLat> place, const Args&... args) {
         if (!place && !path.empty()) place = path.front();
-        findings.push_back(
-            {severity, code, feature->label(), "", place, std::move(message), std::move(advice)});
+        findings.push_back(finding_on_hole<kind>(feature->label(), "", place, args...));
     }
 };
 
-// Reads a hole's line and finds its green. Rules:
+// Reads a hole's line and finds its green; its number and ref are what is mapped until it is numbered
+// (hole_numbering.hpp). Rules:
 // - Lines in parts are chained end to end; gaps up to snap_m are bridged with a warning.
 // - A line of fewer than two different points, shorter than 20 m or longer than 1500 m is an error.
 // - Its direction and its green are one choice (hole_ends.hpp): a line turned round is a warning, one that

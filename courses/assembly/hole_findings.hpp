@@ -9,7 +9,7 @@
 
 #include "courses/assembly/feature_shapes.hpp"
 #include "courses/finding.hpp"
-#include "courses/tags/map_feature.hpp"
+#include "courses/tags/feature_findings.hpp"
 
 namespace landwidth {
 
@@ -17,17 +17,17 @@ class FeatureNotes {
   public:
     RepairLog& repairs() { return repairs_; }
 
-    void add(Severity severity, const char* code, const MapFeature& feature, std::optional<LonLat> place,
-             std::string message, std::string advice) {
-        add(severity, code, feature, nullptr, place, std::move(message), std::move(advice));
+    template <KindName kind, typename... Args>
+    void add(const MapFeature& feature, std::optional<LonLat> place, const Args&... args) {
+        if (is_new(kind_of<kind>.code(), key_of(feature)))
+            findings_.push_back(finding_on<kind>(feature, place, args...));
     }
     // Of two features: once a pair.
-    void add(Severity severity, const char* code, const MapFeature& feature, const MapFeature* other,
-             std::optional<LonLat> place, std::string message, std::string advice) {
-        const std::string pair = other == nullptr ? "" : "\n" + other->layer + "\n" + other->id;
-        if (!reported_.emplace(code, feature.layer + "\n" + feature.id + pair).second) return;
-        findings_.push_back(
-            {severity, code, feature.label(), "", place, std::move(message), std::move(advice)});
+    template <KindName kind, typename... Args>
+    void add_pair(const MapFeature& feature, const MapFeature& other, std::optional<LonLat> place,
+                  const Args&... args) {
+        if (is_new(kind_of<kind>.code(), key_of(feature) + "\n" + key_of(other)))
+            findings_.push_back(finding_on<kind>(feature, place, args...));
     }
     void append_to(std::vector<Finding>& findings) const {
         findings.insert(findings.end(), findings_.begin(), findings_.end());
@@ -35,6 +35,11 @@ class FeatureNotes {
     }
 
   private:
+    static std::string key_of(const MapFeature& feature) { return feature.layer + "\n" + feature.id; }
+    bool is_new(std::string_view code, std::string key) {
+        return reported_.emplace(code, std::move(key)).second;
+    }
+
     RepairLog repairs_;
     std::set<std::pair<std::string, std::string>> reported_;
     std::vector<Finding> findings_;

@@ -15,12 +15,6 @@ constexpr double path_width_m = 2.5;
 constexpr double in_play_m = 60.0;
 constexpr double line_width_m = 0.5;
 
-std::string metres(double value) {
-    char text[32];
-    std::snprintf(text, sizeof text, "%.3g m", value);
-    return text;
-}
-
 class GroundOfHole {
   public:
     GroundOfHole(const MapFeature& green, std::size_t green_part, const PlaneDrawing& drawing,
@@ -37,50 +31,41 @@ class GroundOfHole {
 
     HoleGround find(const std::vector<const IndexedFeature*>& near) {
         for (const IndexedFeature* indexed : near)
-            take(*indexed->feature, indexed->role);
+            take(*indexed->feature);
         return std::move(ground_);
     }
 
   private:
-    void take(const MapFeature& feature, Role role) {
-        switch (role) {
+    void take(const MapFeature& feature) {
+        switch (feature.role()) {
             case Role::tee:
                 return take_tee(feature);
             case Role::green:
                 return take_green(feature);
-            case Role::fairway:
-                return add_areas(Lie::fairway, feature, Evidence::golf_area);
-            case Role::rough:
-                return add_areas(Lie::rough, feature, Evidence::golf_area);
-            case Role::bunker:
-                return add_areas(Lie::bunker, feature, Evidence::golf_area);
             case Role::sand:
                 return take_sand(feature);
             case Role::yellow_penalty_area:
-                return take_water(feature, Lie::penalty_yellow);
             case Role::red_penalty_area:
             case Role::water:
             case Role::watercourse:
-                return take_water(feature, Lie::penalty_red);
+                return take_water(feature);
             case Role::coastline:
                 ground_.coastlines.push_back(&feature);
                 return;
             case Role::beach:
-                return tell_in_play(feature,
-                                    " lies in play; it counts as what else is mapped there, else as rough",
-                                    "tag it golf=bunker or golf=lateral_water_hazard if it plays as one");
+                if (is_in_play(feature)) note<"in-play/beach">(feature);
+                return;
             case Role::barrier:
-                return tell_in_play(feature,
-                                    " stands in play; the plan lets balls fly over it and roll through",
-                                    "draw golf=out_of_bounds along it if it bounds the course");
+                if (is_in_play(feature)) note<"in-play/barrier">(feature);
+                return;
             case Role::trees:
                 return add_woods(feature);
             case Role::tree:
                 return take_tree(feature);
             case Role::tree_row:
-                return add_tall(feature, role, around(feature, assumptions_.tree_radius_m));
+                return add_tall(feature, around(feature, assumptions_.tree_radius_m));
             case Role::heath:
-                return take_heath(feature);
+                return note<"heath-as-rough">(feature);
             case Role::out_of_bounds:
                 ground_.out_of_bounds_marks.push_back(&feature);
                 return;
@@ -91,7 +76,7 @@ class GroundOfHole {
             case Role::path:
                 return surround(Surrounding::Kind::path, feature, path_width_m);
             default:
-                return;
+                return add_areas(feature);
         }
     }
 
@@ -105,60 +90,54 @@ class GroundOfHole {
         add(lie, AreaNear{std::move(region), area_m2}, feature, evidence);
     }
 
-    // Each by itself: what an export merged into one feature was drawn as many.
-    void add_areas(Lie lie, const MapFeature& feature, Evidence evidence) {
+    // As the table of roles says, if that gives it a lie. Each area by itself: what an export merged into one
+    // feature was drawn as many.
+    void add_areas(const MapFeature& feature) {
+        const RoleMeaning& meaning = meaning_of(feature.role());
         const auto* polygons = std::get_if<std::vector<LonLatPolygon>>(&feature.shape);
-        if (polygons == nullptr) return;
+        if (polygons == nullptr || !meaning.lie) return;
         for (const LonLatPolygon& polygon : *polygons)
-            add(lie, drawing_.area_near(feature, polygon, here_), feature, evidence);
+            add(*meaning.lie, drawing_.area_near(feature, polygon, here_), feature, meaning.evidence);
     }
 
     void add_woods(const MapFeature& feature) {
         const auto* polygons = std::get_if<std::vector<LonLatPolygon>>(&feature.shape);
         if (polygons == nullptr) return;
         for (const LonLatPolygon& polygon : *polygons)
-            add_tall(feature, Role::trees, drawing_.area_near(feature, polygon, here_), Evidence::land_cover);
+            add_tall(feature, drawing_.area_near(feature, polygon, here_));
     }
 
     // Trees of every kind: a lie, and something that stands on it.
-    void add_tall(const MapFeature& feature, Role role, AreaNear area, Evidence evidence) {
+    void add_tall(const MapFeature& feature, AreaNear area) {
         if (area.region.empty()) return;
-        const double height_m = height_of(feature, role);
+        const double height_m = height_of(feature);
         ground_.tall.push_back({area.region, height_m, true});
-        add(Lie::trees, std::move(area), feature, evidence, height_m);
+        add(Lie::trees, std::move(area), feature, meaning_of(feature.role()).evidence, height_m);
     }
 
-    void add_tall(const MapFeature& feature, Role role, Region region) {
+    void add_tall(const MapFeature& feature, Region region) {
         const double area_m2 = region.area();
-        add_tall(feature, role, AreaNear{std::move(region), area_m2}, Evidence::object);
+        add_tall(feature, AreaNear{std::move(region), area_m2});
     }
 
-    double height_of(const MapFeature& feature, Role role) {
-        const TaggedHeight tagged = tagged_height(role, feature.tags, assumptions_);
+    double height_of(const MapFeature& feature) {
+        const TaggedHeight tagged = tagged_height(feature.role(), feature.tags, assumptions_);
         if (tagged.metres) return *tagged.metres;
-        const double assumed = assumed_height(role, feature.tags, assumptions_);
-        if (!tagged.unreadable.empty()) {
-            note(Severity::note, "height-assumed", feature,
-                 tag_words(feature.tags) + " has " + tagged.unreadable +
-                     ", which cannot be read as its height; it is taken for " + metres(assumed) + " high",
-                 "set height in metres");
-        }
+        const double assumed = assumed_height(feature.role(), feature.tags, assumptions_);
+        if (!tagged.unreadable.empty()) note<"height-assumed">(feature, tagged.unreadable, assumed);
         return assumed;
     }
 
-    void note(Severity severity, const char* code, const MapFeature& feature, std::string message,
-              std::string advice) {
-        notes_.add(severity, code, feature, place_of(feature.shape), std::move(message), std::move(advice));
+    template <KindName kind, typename... Args>
+    void note(const MapFeature& feature, const Args&... args) {
+        notes_.add<kind>(feature, place_of(feature.shape), args...);
     }
 
     void take_tee(const MapFeature& feature) {
         const auto* polygons = std::get_if<std::vector<LonLatPolygon>>(&feature.shape);
-        if (polygons != nullptr) return add_areas(Lie::teeing_area, feature, Evidence::golf_area);
+        if (polygons != nullptr) return add_areas(feature);
         const bool point = std::holds_alternative<LonLat>(feature.shape);
-        note(Severity::note, "tee-not-an-area", feature,
-             std::string("golf=tee is drawn as a ") + (point ? "point" : "line") + "; it is taken for " +
-                 metres(CourseGround::tee_around_m) + " around it",
-             "draw the outline of the tee");
+        note<"tee-not-an-area">(feature, point ? "point" : "line", CourseGround::tee_around_m);
         if (point)
             return add(Lie::teeing_area,
                        ground_of(FeaturePart(feature, 0), drawing_, CourseGround::tee_around_m), feature,
@@ -177,22 +156,15 @@ class GroundOfHole {
     }
 
     void take_sand(const MapFeature& feature) {
-        add_areas(Lie::bunker, feature, Evidence::land_cover);
-        note(Severity::note, "sand-as-bunker", feature, "natural=sand without a golf tag, taken for a bunker",
-             "tag it golf=bunker");
-    }
-
-    void take_heath(const MapFeature& feature) {
-        note(Severity::note, "heath-as-rough", feature, tag_words(feature.tags) + ", taken for rough",
-             "tag it golf=lateral_water_hazard if it is a penalty area");
+        add_areas(feature);
+        note<"sand-as-bunker">(feature);
     }
 
     // What a careful golfer wants to know of and the plan knows nothing about.
-    void tell_in_play(const MapFeature& feature, const char* message, const char* advice) {
+    bool is_in_play(const MapFeature& feature) const {
         const bool area = std::holds_alternative<std::vector<LonLatPolygon>>(feature.shape);
         const Region here = area ? drawing_.area(feature) : around(feature, 0.5 * line_width_m);
-        if (here.meets(in_play_))
-            note(Severity::note, "in-play", feature, tag_words(feature.tags) + message, advice);
+        return here.meets(in_play_);
     }
 
     void take_tree(const MapFeature& feature) {
@@ -200,47 +172,24 @@ class GroundOfHole {
         const std::optional<double> diameter = length_in_metres(crown);
         const double radius = diameter ? 0.5 * *diameter : assumptions_.tree_radius_m;
         if (const auto* point = std::get_if<LonLat>(&feature.shape))
-            add_tall(feature, Role::tree, Region::disc(drawing_.frame().to_plane(*point), radius));
+            add_tall(feature, Region::disc(drawing_.frame().to_plane(*point), radius));
     }
 
-    void take_water(const MapFeature& feature, Lie lie) {
-        const std::string what = tag_words(feature.tags);
-        if (is_under_ground(feature.tags)) {
-            note(Severity::note, "water-under-ground", feature,
-                 what + " runs under ground here and is left out", "nothing, if it cannot be seen");
-            return;
-        }
-        if (is_intermittent(feature.tags)) {
-            note(Severity::note, "water-intermittent", feature,
-                 what + " does not always hold water; it is a penalty area all the same",
-                 "check with the course");
-        }
-        if (role_of(feature.tags) == Role::water || role_of(feature.tags) == Role::watercourse) {
-            note(Severity::note, "water-as-red", feature,
-                 what + " without a golf tag, taken for a red penalty area",
-                 "tag it golf=water_hazard if it is marked yellow");
-        }
-        if (std::holds_alternative<std::vector<LonLatPolygon>>(feature.shape))
-            return add_areas(lie, feature,
-                             is_golf(role_of(feature.tags)) ? Evidence::golf_area : Evidence::land_cover);
-        if (std::holds_alternative<LonLat>(feature.shape)) {
-            note(Severity::warning, "area-missing", feature, what + " is drawn as a point and is left out",
-                 "draw its outline");
-            return;
-        }
-        add_around(lie, feature, 0.5 * width_of_water(feature));
+    void take_water(const MapFeature& feature) {
+        if (is_under_ground(feature.tags)) return note<"water-under-ground">(feature);
+        if (is_intermittent(feature.tags)) note<"water-intermittent">(feature);
+        if (!is_golf(feature.role())) note<"water-as-red">(feature);
+        if (std::holds_alternative<std::vector<LonLatPolygon>>(feature.shape)) return add_areas(feature);
+        if (std::holds_alternative<LonLat>(feature.shape)) return note<"area-missing/water">(feature);
+        add_around(*meaning_of(feature.role()).lie, feature, 0.5 * width_of_water(feature));
     }
 
     double width_of_water(const MapFeature& feature) {
         const TaggedWidth tagged = tagged_width(feature.tags);
         if (tagged.metres) return *tagged.metres;
         const double assumed = assumed_width(feature.tags, assumptions_);
-        note(Severity::note, "width-assumed", feature,
-             tag_words(feature.tags) +
-                 (tagged.unreadable.empty() ? " has no width"
-                                            : " has " + tagged.unreadable + ", which cannot be read") +
-                 "; it is taken for " + metres(assumed) + " wide",
-             "set width in metres");
+        tagged.unreadable.empty() ? note<"width-assumed">(feature, assumed)
+                                  : note<"width-assumed/unreadable">(feature, tagged.unreadable, assumed);
         return assumed;
     }
 
@@ -269,8 +218,7 @@ class GroundOfHole {
         if (bounds.min.x > extent_.max.x || bounds.max.x < extent_.min.x || bounds.min.y > extent_.max.y ||
             bounds.max.y < extent_.min.y)
             return;
-        if (kind == Surrounding::Kind::building)
-            ground_.tall.push_back({region, height_of(feature, Role::building), false});
+        if (kind == Surrounding::Kind::building) ground_.tall.push_back({region, height_of(feature), false});
         const std::string& name = feature.tag("name");
         ground_.surroundings.push_back({kind, std::move(region), name.empty() ? feature.tag("ref") : name});
     }

@@ -22,15 +22,13 @@
 
 namespace landwidth {
 
-// `tee`: the tee asked for, may be empty.
+// The drafts with their numbers: `number` and `ref` are the same now. `tee`: the tee asked for, may be empty.
 std::vector<HoleDraft> number_holes(std::vector<HoleDraft> drafts, const CourseGround& ground,
                                     const std::string& tee, double snap_m);
 
-// Loops played one after the other: when they share numbers, those of the later loops go on from the earlier
-// ones (1-9 becomes 10-18; a note on each hole).
-void renumber_on(std::vector<std::vector<HoleDraft>>& loops);
-
-// Numbered holes ascending ("7" before "7b"), then the others in file order.
-void sort_by_number(std::vector<HoleDraft>& drafts);
+// The holes of a round: numbered holes ascending ("7" before "7b"), then the others in file order. Loops are
+// played one after the other: when they share numbers, the refs of the later loops go on from the earlier
+// ones (1-9 becomes 10-18; a note on each hole), and `number` stays what it is on the map.
+std::vector<HoleDraft> in_order_of_play(std::vector<std::vector<HoleDraft>> loops);
 
 }  // namespace landwidth

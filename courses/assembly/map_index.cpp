@@ -77,7 +77,7 @@ unsigned DegreeBox::sides_beyond(LonLat place) const {
 MapIndex::MapIndex(const MapData& map) {
     features_.reserve(map.features.size());
     for (const MapFeature& feature : map.features)
-        features_.push_back({&feature, role_of(feature.tags), DegreeBox::of(feature.shape)});
+        features_.push_back({&feature, DegreeBox::of(feature.shape)});
 }
 
 std::vector<const IndexedFeature*> MapIndex::near(const DegreeBox& box) const {
@@ -91,7 +91,7 @@ std::vector<const IndexedFeature*> MapIndex::near(const DegreeBox& box) const {
 std::vector<const IndexedFeature*> MapIndex::with_role(Role role) const {
     std::vector<const IndexedFeature*> found;
     for (const IndexedFeature& indexed : features_) {
-        if (indexed.role == role) found.push_back(&indexed);
+        if (indexed.feature->role() == role) found.push_back(&indexed);
     }
     return found;
 }

@@ -41,7 +41,6 @@ class DegreeBox {
 
 struct IndexedFeature {
     const MapFeature* feature;
-    Role role;
     DegreeBox box;
 };
 

@@ -86,11 +86,9 @@ class BoundsOfHole {
             if (beyond.area() < least_beyond_m2) continue;
             // A course beside this one, drawn across the boundary, stays outside.
             if (!ground.region.meets(region) && !ground.region.without(furthest).empty()) continue;
-            notes_.add(Severity::warning, "boundary-inside", *ground.feature, boundaries.front(),
-                       drawing_.frame().to_lonlat(middle_of(beyond)),
-                       tag_words(ground.feature->tags) + " reaches beyond the course boundary (" +
-                           boundaries.front()->label() + "); it counts as in bounds",
-                       "draw the boundary round it");
+            notes_.add_pair<"boundary-inside">(*ground.feature, *boundaries.front(),
+                                               drawing_.frame().to_lonlat(middle_of(beyond)),
+                                               boundaries.front()->label());
             parts.push_back(ground.region);
         }
         return parts.size() == 1 ? region : Region::united(parts);
@@ -109,11 +107,8 @@ class BoundsOfHole {
             return;
         }
         const bool tee_out = !region.contains(line_.tee());
-        draft_.report(Severity::warning, "boundary-unused",
-                      drawing_.frame().to_lonlat(tee_out ? line_.tee() : line_.pin()),
-                      std::string("the hole's ") + (tee_out ? "tee" : "green") +
-                          " lies outside the course boundary, which is not applied on this hole",
-                      "correct the leisure=golf_course area");
+        draft_.report<"boundary-unused">(drawing_.frame().to_lonlat(tee_out ? line_.tee() : line_.pin()),
+                                         tee_out ? "tee" : "green");
     }
 
     void apply_area(const MapFeature& mark) {
@@ -121,13 +116,8 @@ class BoundsOfHole {
         if (region.empty()) return;
         if (!holds_hole(region)) {
             if (region.contains(line_.tee()) || region.contains(line_.pin())) {
-                draft_.report(
-                    Severity::warning, "out-of-bounds-unclear", place_of(mark.shape),
-                    mark.label() + " (golf=out_of_bounds) holds the hole's " +
-                        (region.contains(line_.tee()) ? "tee" : "green") +
-                        " but not both ends, so that which side is out cannot be told; it is left out",
-                    "correct the out-of-bounds area");
-                return;
+                return draft_.report<"out-of-bounds-unclear/one-end">(
+                    place_of(mark.shape), mark.label(), region.contains(line_.tee()) ? "tee" : "green");
             }
             result_.out.push_back(region);
             return;
@@ -137,20 +127,13 @@ class BoundsOfHole {
 
     void apply_line(const MapFeature& mark) {
         if (std::holds_alternative<LonLat>(mark.shape)) {
-            draft_.report(Severity::warning, "out-of-bounds-unclear", place_of(mark.shape),
-                          mark.label() + " (golf=out_of_bounds) is only a point and is left out",
-                          "draw out of bounds as a line or an area");
-            return;
+            return draft_.report<"out-of-bounds-unclear/point">(place_of(mark.shape), mark.label());
         }
         for (const std::vector<Point>& path : drawing_.paths(mark)) {
             for (const std::vector<Point>& stretch : stretches_near(path, extent_)) {
                 if (crosses(stretch, line_)) {
-                    draft_.report(Severity::warning, "out-of-bounds-unclear", place_of(mark.shape),
-                                  mark.label() +
-                                      " (golf=out_of_bounds) crosses the line of play, so that which side "
-                                      "is out cannot be told; it is left out",
-                                  "draw out of bounds as an area");
-                    return;
+                    return draft_.report<"out-of-bounds-unclear/crossing">(place_of(mark.shape),
+                                                                           mark.label());
                 }
                 add_beyond(stretch, mark);
             }
@@ -172,11 +155,7 @@ class BoundsOfHole {
             Region part = Region::beside({stretch[i - 1], stretch[i]}, depth_m_, side);
             if (!part.meets(play)) result_.out.push_back(std::move(part));
         }
-        draft_.report(Severity::warning, "out-of-bounds-unclear", place_of(mark.shape),
-                      mark.label() +
-                          " (golf=out_of_bounds) bends round the line of play; parts of it that would put "
-                          "the line of play out are left out",
-                      "draw out of bounds as an area");
+        draft_.report<"out-of-bounds-unclear/bend">(place_of(mark.shape), mark.label());
     }
 
     const PlaneDrawing& drawing_;

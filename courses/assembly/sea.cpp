@@ -54,10 +54,11 @@ class SeaOfHole {
         return Region::united(parts);
     }
 
-    void note(Severity severity, const char* code, const char* message, const char* advice) {
+    template <KindName kind>
+    void note() {
         for (const Coast& coast : coasts_) {
             if (!stretches_near(coast.path, ground_).empty())
-                notes_.add(severity, code, *coast.feature, place_of(coast.feature->shape), message, advice);
+                notes_.add<kind>(*coast.feature, place_of(coast.feature->shape));
         }
     }
 
@@ -110,10 +111,7 @@ class SeaOfHole {
             return;
         }
         more.push_back({end, end + far * unit(end - before)});
-        if (depth > joined_m)
-            notes_.add(Severity::warning, "coastline-ends", *coast.feature, place_of(coast.feature->shape),
-                       "natural=coastline ends beside a hole; it is taken to go on straight from there",
-                       "export a larger piece of the map, or draw the coastline on");
+        if (depth > joined_m) notes_.add<"coastline-ends">(*coast.feature, place_of(coast.feature->shape));
     }
 
     void cut() {
@@ -172,31 +170,16 @@ Region sea_beside(const std::vector<const MapFeature*>& coastlines, const PlaneD
     if (coastlines.empty() || !ground) return {};
     SeaOfHole sea(coastlines, drawing, *ground, notes);
     if (!sea.any()) return {};
-    if (sea.contradicts()) {
-        sea.note(Severity::warning, "coastline-contradicts",
-                 "natural=coastline has the sea on both its sides, seen together with the others near",
-                 "draw every coastline with the land on its left");
-    }
+    if (sea.contradicts()) sea.note<"coastline-contradicts">();
     Region water = sea.water(false);
     const bool tee_wet = water.contains(line.tee());
     const bool pin_wet = water.contains(line.pin());
     if (tee_wet && pin_wet && share_in(water, line) > 0.5) {
-        sea.note(Severity::warning, "coastline-turned-round",
-                 "natural=coastline puts the holes into the sea; it is taken the other way round",
-                 "draw it with the land on its left");
+        sea.note<"coastline-turned-round">();
         return sea.water(true);
     }
-    if (tee_wet || pin_wet) {
-        draft.report(
-            Severity::warning, "hole-in-the-sea", std::nullopt,
-            std::string("the ") + (tee_wet ? "tee" : "pin") + " lies in the sea by natural=coastline",
-            "draw every coastline with the land on its left, and islands closed");
-    }
-    if (!water.empty()) {
-        sea.note(Severity::note, "sea-as-red",
-                 "the sea beside natural=coastline is taken for a red penalty area",
-                 "draw it as an area with golf=water_hazard if it is marked yellow");
-    }
+    if (tee_wet || pin_wet) draft.report<"hole-in-the-sea">(std::nullopt, tee_wet ? "tee" : "pin");
+    if (!water.empty()) sea.note<"sea-as-red">();
     return water;
 }
 

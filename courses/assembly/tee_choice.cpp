@@ -38,7 +38,8 @@ double distance_from_first_part(const LineOfPlay& line, Point place) {
 }
 
 struct Reach {
-    HoleDraft* draft;
+    std::size_t hole;  // index of its draft
+    const std::string& number;
     std::vector<LineOfPlay> lines;
 
     double distance_m(Point place) const {
@@ -49,13 +50,14 @@ struct Reach {
     }
 };
 
-std::vector<Reach> reaches_of(const std::vector<HoleDraft*>& drafts, const PlaneFrame& frame) {
+std::vector<Reach> reaches_of(const std::vector<HoleDraft>& drafts, const PlaneFrame& frame) {
     std::vector<Reach> reaches;
-    for (HoleDraft* draft : drafts) {
-        if (!draft->playable) continue;
-        Reach& reach = reaches.emplace_back(Reach{draft, {}});
-        std::vector<LonLatPath> paths = draft->alternatives;
-        paths.push_back(draft->path);
+    for (std::size_t hole = 0; hole < drafts.size(); ++hole) {
+        const HoleDraft& draft = drafts[hole];
+        if (!draft.playable) continue;
+        Reach& reach = reaches.emplace_back(Reach{hole, draft.number, {}});
+        std::vector<LonLatPath> paths = draft.alternatives;
+        paths.push_back(draft.path);
         for (const LonLatPath& path : paths) {
             std::vector<Point> points;
             for (const LonLat& place : path)
@@ -68,7 +70,7 @@ std::vector<Reach> reaches_of(const std::vector<HoleDraft*>& drafts, const Plane
 
 bool bears_number(const std::vector<std::string>& refs, const Reach& reach, double distance_m,
                   double snap_m) {
-    return std::ranges::find(refs, reach.draft->ref) != refs.end() && distance_m <= reach_by_ref * snap_m;
+    return std::ranges::find(refs, reach.number) != refs.end() && distance_m <= reach_by_ref * snap_m;
 }
 
 std::string name_of_tee(const MapFeature& tee, const HoleDraft& draft) {
@@ -76,7 +78,7 @@ std::string name_of_tee(const MapFeature& tee, const HoleDraft& draft) {
         if (const std::string& value = tee.tag(key); !value.empty()) return trimmed(value);
     }
     const std::string ref = plain_ref(tee.tag("ref"));
-    return ref == draft.ref || is_plain_number(ref) ? std::string() : ref;
+    return ref == draft.number || is_plain_number(ref) ? std::string() : ref;
 }
 
 }  // namespace
@@ -91,7 +93,9 @@ bool goes_by_tee(const MapFeature& feature, const std::string& name) {
     return own == wanted || lists(own, wanted, " ;,/()") || folded(feature.tag("ref")) == wanted;
 }
 
-void share_out_tees(std::vector<HoleDraft*>& drafts, const CourseGround& ground, double snap_m) {
+std::vector<std::vector<std::size_t>> tees_of(const std::vector<HoleDraft>& drafts,
+                                              const CourseGround& ground, double snap_m) {
+    std::vector<std::vector<std::size_t>> tees(drafts.size());
     const std::vector<Reach> reaches = reaches_of(drafts, ground.frame());
     for (std::size_t i = 0; i < ground.tees().size(); ++i) {
         const TeeGround& tee = ground.tees()[i];
@@ -107,9 +111,10 @@ void share_out_tees(std::vector<HoleDraft*>& drafts, const CourseGround& ground,
         for (std::size_t k = 0; k < reaches.size(); ++k) {
             const bool serves = has_number ? bears_number(refs, reaches[k], distances[k], snap_m)
                                            : distances[k] <= snap_m && distances[k] <= nearest + as_near_m;
-            if (serves) reaches[k].draft->tees.push_back(i);
+            if (serves) tees[reaches[k].hole].push_back(i);
         }
     }
+    return tees;
 }
 
 std::vector<std::string> tee_names(const HoleDraft& draft, const CourseGround& ground) {
@@ -137,27 +142,18 @@ TeePlayed choose_tee(HoleDraft& draft, const CourseGround& ground, const std::st
             return {folded(wish), ground.frame().to_lonlat(best->middle)};
         if (best != nullptr || goes_by_tee(*draft.feature, wish)) return {folded(wish), std::nullopt};
         const std::vector<std::string> names = tee_names(draft, ground);
-        draft.report(Severity::warning, "tee-missing", draft.path.front(),
-                     "the hole has no tee called \"" + wish + "\"" +
-                         (names.empty() ? "" : " (there is " + enumeration(names) + ")") +
-                         "; it is played from the start of its line",
-                     "map the tee with golf=tee and tee=" + wish + ", or choose another");
+        draft.report<"tee-missing">(draft.path.front(), wish,
+                                    names.empty() ? "" : " (there is " + enumeration(names) + ")");
     }
     const auto near = ground.nearest_tee(start);
     if (!near || near->distance_m > snap_m) {
-        draft.report(Severity::note, "tee-unmapped", draft.path.front(),
-                     "no teeing area at the start of the hole's line; it is played from there",
-                     "map the tee with golf=tee");
+        draft.report<"tee-unmapped">(draft.path.front());
         return {};
     }
     const TeeGround& tee = ground.tees()[near->index];
     const std::string name = name_of_tee(*tee.part.feature, draft);
     if (near->distance_m == 0.0) return {name, std::nullopt};
-    const auto metres = static_cast<long>(std::lround(near->distance_m));
-    draft.report(Severity::note, "tee-snapped", draft.path.front(),
-                 "the hole's line starts " + std::to_string(metres) + " m from the nearest teeing area, " +
-                     tee.part.feature->label() + ", and is played from the middle of it",
-                 "start the line in the tee it is for");
+    draft.report<"tee-snapped">(draft.path.front(), std::lround(near->distance_m), tee.part.feature->label());
     return {name, ground.frame().to_lonlat(tee.middle)};
 }
 

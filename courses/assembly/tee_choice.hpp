@@ -19,8 +19,9 @@ namespace landwidth {
 // it, or its `ref` (which mostly is the number of the hole). Without regard to case.
 bool goes_by_tee(const MapFeature& feature, const std::string& name);
 
-// Fills in the tees of every hole that is playable.
-void share_out_tees(std::vector<HoleDraft*>& drafts, const CourseGround& ground, double snap_m);
+// Of each hole the indices of the course's tees that belong to it; none of one that is not playable.
+std::vector<std::vector<std::size_t>> tees_of(const std::vector<HoleDraft>& drafts,
+                                              const CourseGround& ground, double snap_m);
 
 struct TeePlayed {
     std::string name;             // may be empty

@@ -1,10 +1,12 @@
 #include "courses/ground/ground_heights.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 #include <limits>
 
+#include "courses/findings/finding_kinds.hpp"
 #include "courses/ground/ground_raster.hpp"
 #include "geometry/error.hpp"
 
@@ -26,9 +28,7 @@ constexpr double lowest_ground_m = -500.0;
 constexpr double highest_ground_m = 9000.0;
 
 std::string whole(double value) {
-    char text[32];
-    std::snprintf(text, sizeof text, "%.0f", value);
-    return text;
+    return fmt::format("{:.0f}", value);
 }
 
 // A grid of points over a box, rim included.
@@ -204,10 +204,6 @@ LaidHeights heights_under(const Hole& hole, const GroundRaster& raster) {
 
 void lay_ground_heights(Course& course, const std::filesystem::path& file) {
     const GroundRaster raster(file);
-    const auto warn = [&](const char* code, std::string message, std::string advice) {
-        course.findings.push_back(
-            {Severity::warning, code, raster.name(), "", {}, std::move(message), std::move(advice)});
-    };
     int filled = 0;
     double coarsest_m = 0.0;
     for (Hole& hole : course.holes) {
@@ -216,24 +212,11 @@ void lay_ground_heights(Course& course, const std::filesystem::path& file) {
         if (laid.filled) ++filled;
         coarsest_m = std::max(coarsest_m, raster.cell_size_m(hole.frame.origin()));
     }
-    if (raster.bands() > 1) {
-        warn(
-            "heights-several-bands",
-            "the raster has " + std::to_string(raster.bands()) + " bands; the first is taken for the heights",
-            "check that it is the ground");
-    }
-    if (coarsest_m > coarse_cell_m) {
-        warn(
-            "heights-coarse",
-            "its cells are " + whole(coarsest_m) + " m long: rises are about right, slopes come out smoothed",
-            "look for a raster with cells of 10 m or less");
-    }
-    if (filled > 0) {
-        warn("heights-filled",
-             "has no heights for some of the ground of " + std::to_string(filled) +
-                 (filled == 1 ? " hole" : " holes") + "; the nearest known ones are taken there",
-             "give a raster that reaches 200 yd around every line of play");
-    }
+    const auto tell = [&](Finding finding) { course.findings.push_back(std::move(finding)); };
+    if (raster.bands() > 1) tell(finding_about<"heights-several-bands">(raster.name(), raster.bands()));
+    if (coarsest_m > coarse_cell_m) tell(finding_about<"heights-coarse">(raster.name(), whole(coarsest_m)));
+    if (filled > 0)
+        tell(finding_about<"heights-filled">(raster.name(), filled, filled == 1 ? "hole" : "holes"));
     sort_findings(course.findings);
 }
 

@@ -1,13 +1,12 @@
 // Where it is dry, because golf is drawn there.
 #include "courses/reading/cut_areas.hpp"
-#include "courses/tags/vocabulary.hpp"
 
 namespace landwidth {
 
 void add_golf_places(const MapFeature& feature, std::vector<LonLat>& places) {
     constexpr std::size_t most = 3000;
     constexpr std::size_t of_a_ring = 8;
-    const Role role = role_of(feature.tags);
+    const Role role = feature.role();
     const bool dry = role == Role::tee || role == Role::fairway || role == Role::green || role == Role::pin ||
                      role == Role::bunker || role == Role::hole;
     if (!dry || places.size() > most) return;

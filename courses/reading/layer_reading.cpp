@@ -2,6 +2,7 @@
 
 #include <utility>
 
+#include "courses/tags/feature_findings.hpp"
 #include "geometry/error.hpp"
 
 namespace landwidth {
@@ -47,28 +48,21 @@ void LayerReader::take_bare(OGRFeature& feature, std::vector<MapFeature>& bare) 
 
 // The parts of the feature's shape where they can be used; what is dropped is reported.
 std::optional<ShapeParts> LayerReader::usable_parts(const OGRGeometry* geometry, const MapFeature& feature,
-                                                    Role role, std::vector<Finding>& findings) const {
-    const bool golf = is_golf(role);
-    const std::string what = tag_words(feature.tags);
-    std::optional<LonLat> place;
-    const auto report = [&](Severity severity, const char* code, const char* message, const char* advice) {
-        findings.push_back({severity, code, feature.label(), "", place, what + " " + message, advice});
-    };
+                                                    std::vector<Finding>& findings) const {
     if (!has_shape(geometry)) {
-        report(golf ? Severity::warning : Severity::note, "shape-missing", "has no shape and is left out",
-               "draw it or remove the feature");
+        findings.push_back(finding_on<"shape-missing">(feature, std::nullopt));
         return std::nullopt;
     }
     ShapeParts parts = parts_of(*geometry);
     if (parts.empty_point) {
-        throw InputError(feature.where(), what +
+        throw InputError(feature.where(), tag_words(feature.tags) +
                                               " is a point without coordinates, or with some that are no "
                                               "number; correct or remove the feature");
     }
     to_wgs84_.apply(parts, feature.where());
-    place = any_place(parts);
     if (is_bag_of_members(name_)) {
-        if (golf) findings.push_back(relation_unused(feature, place));
+        if (is_golf(feature.role()))
+            findings.push_back(finding_on<"relation-unused">(feature, any_place(parts)));
         return std::nullopt;
     }
     return parts;
@@ -81,20 +75,21 @@ void LayerReader::take(OGRFeature& feature, std::vector<MapFeature>& features, s
     TagFields::Reading reading = fields_.read(feature);
     if (mapper_ != nullptr) mapper_->add_tags(mapped_, feature, reading.tags);
     if (reading.cut_off) ++cut_off_;
-    const Role role = role_of(reading.tags);
+    FeatureTags tags(std::move(reading.tags));
+    const Role role = tags.role();
     if (role == Role::none) return;
 
     MapFeature result;
-    result.id = fields_.id_of(feature, name_, reading.tags);
+    result.id = fields_.id_of(feature, name_, tags);
     result.layer = name_;
     result.file = file_;
-    result.tags = std::move(reading.tags);
+    result.tags = std::move(tags);
     if (role == Role::hole && !has_shape(feature.GetGeometryRef())) {
         // Kept, so that the hole is reported as one that cannot be planned.
         features.push_back({result.id, name_, file_, result.tags, std::vector<LonLatPath>{}});
         return;
     }
-    std::optional<ShapeParts> parts = usable_parts(feature.GetGeometryRef(), result, role, findings);
+    std::optional<ShapeParts> parts = usable_parts(feature.GetGeometryRef(), result, findings);
     if (!parts) return;
     ++taken_;
     for (MapShape& shape : shapes_in_form(std::move(*parts), form_of(role, result.tags), result, findings)) {
@@ -105,19 +100,10 @@ void LayerReader::take(OGRFeature& feature, std::vector<MapFeature>& features, s
 
 void LayerReader::finish(std::vector<Finding>& findings) const {
     if (to_wgs84_.crs_missing() && taken_ > 0) {
-        findings.push_back(
-            {Severity::warning, "crs-missing", "layer " + name_, "", std::nullopt,
-             "layer " + name_ +
-                 " has no coordinate reference system; its coordinates are taken "
-                 "for WGS 84 longitude and latitude",
-             "check that the course lies where it should, or save the layer with its reference "
-             "system"});
+        findings.push_back(finding_about<"crs-missing">("layer " + name_, name_));
     }
     if (cut_off_ > 0) {
-        findings.push_back({Severity::warning, "tags-cut-off", "layer " + name_, "", std::nullopt,
-                            std::to_string(cut_off_) + " features of layer " + name_ +
-                                " have tags in one text that breaks off, so that some are lost",
-                            "export with the golf tags in fields of their own, or to GeoPackage"});
+        findings.push_back(finding_about<"tags-cut-off">("layer " + name_, cut_off_, name_));
     }
 }
 

@@ -33,7 +33,7 @@ class LayerReader {
     std::vector<std::string> field_names() const;
 
   private:
-    std::optional<ShapeParts> usable_parts(const OGRGeometry* geometry, const MapFeature& feature, Role role,
+    std::optional<ShapeParts> usable_parts(const OGRGeometry* geometry, const MapFeature& feature,
                                            std::vector<Finding>& findings) const;
     void take_bare(OGRFeature& feature, std::vector<MapFeature>& bare) const;
 

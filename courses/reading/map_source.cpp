@@ -4,6 +4,7 @@
 #include <iterator>
 #include <optional>
 
+#include "courses/findings/finding_kinds.hpp"
 #include "courses/gdal_session.hpp"
 #include "courses/reading/attribution.hpp"
 #include "courses/reading/layer_reading.hpp"
@@ -108,9 +109,7 @@ class MapReading {
             attribution_from(elements.copyright.empty() ? "OpenStreetMap" : elements.copyright);
         data_.extent = elements.box;
         if (!mapping_.empty()) {
-            data_.findings.push_back({Severity::warning, "tag-mapping-unused", "", "", std::nullopt,
-                                      "--tags is not used: OpenStreetMap data brings its own tags",
-                                      "correct the tags in the map itself"});
+            data_.findings.push_back(finding_on_course<"tag-mapping-unused">());
         }
         read_ = static_cast<GIntBig>(elements.elements);
         report_disorder(elements);
@@ -121,31 +120,17 @@ class MapReading {
     }
 
     void report_disorder(const OsmElements& document) {
-        const auto report = [this](Severity severity, const char* code, const std::string& message,
-                                   const char* advice) {
-            data_.findings.push_back({severity, code, "", "", std::nullopt, message, advice});
-        };
-        if (!document.remark.empty()) {
-            report(Severity::warning, "export-incomplete",
-                   "the export says of itself: " + in_one_line(document.remark), "export it again");
-        }
-        if (document.doubled > 0) {
-            report(Severity::note, "elements-doubled",
-                   std::to_string(document.doubled) +
-                       " elements come more than once; of each the one with more in it is taken",
-                   "nothing, if the export writes its elements once more without tags");
-        }
-        if (document.deleted > 0) {
-            report(Severity::note, "elements-deleted",
-                   std::to_string(document.deleted) + " elements are marked as deleted and left out",
-                   "nothing, if they are meant to go");
-        }
+        std::vector<Finding>& findings = data_.findings;
+        if (!document.remark.empty())
+            findings.push_back(finding_on_course<"export-incomplete">(in_one_line(document.remark)));
+        if (document.doubled > 0) findings.push_back(finding_on_course<"elements-doubled">(document.doubled));
+        if (document.deleted > 0) findings.push_back(finding_on_course<"elements-deleted">(document.deleted));
     }
 
     void check_for_golf() const {
         bool other_sport = false;
         for (const MapFeature& feature : data_.features) {
-            const Role role = role_of(feature.tags);
+            const Role role = feature.role();
             if (is_golf(role)) return;
             other_sport = other_sport || role == Role::other_sport;
         }

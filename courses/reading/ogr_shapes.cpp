@@ -1,5 +1,7 @@
 #include "courses/reading/ogr_shapes.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cmath>
 #include <string_view>
@@ -78,12 +80,6 @@ bool is_undefined(const OGRSpatialReference& crs) {
     return name == nullptr || std::string_view(name).starts_with("Undefined ");
 }
 
-std::string coordinate_text(double value) {
-    char text[40];
-    std::snprintf(text, sizeof text, "%.10g", value);
-    return text;
-}
-
 }  // namespace
 
 ShapeParts parts_of(const OGRGeometry& geometry) {
@@ -122,27 +118,6 @@ bool reaches_too_far(const ShapeParts& parts) {
                        [&far](const LonLatPolygon& polygon) { return far(polygon.outer); });
 }
 
-Finding shape_huge(const MapFeature& feature, const ShapeParts& parts) {
-    return {Severity::warning,
-            "shape-huge",
-            feature.label(),
-            "",
-            any_place(parts),
-            tag_words(feature.tags) +
-                " reaches further than any course, so that a point of it must be misplaced; it is left out",
-            "correct the misplaced point"};
-}
-
-Finding relation_unused(const MapFeature& feature, std::optional<LonLat> place) {
-    return {Severity::note,
-            "relation-unused",
-            feature.label(),
-            "",
-            place,
-            tag_words(feature.tags) + " is a relation that is no multipolygon; it is not used",
-            "tag the members themselves, or make it a multipolygon"};
-}
-
 ToWgs84::ToWgs84(const OGRSpatialReference* crs, const std::string& place) {
     if (crs == nullptr || is_undefined(*crs)) {
         crs_missing_ = true;
@@ -162,8 +137,7 @@ ToWgs84::ToWgs84(const OGRSpatialReference* crs, const std::string& place) {
 }
 
 void ToWgs84::refuse(LonLat raw, const std::string& place) const {
-    const std::string pair =
-        "the coordinate (" + coordinate_text(raw.lon_deg) + ", " + coordinate_text(raw.lat_deg) + ") ";
+    const std::string pair = fmt::format("the coordinate ({:.10g}, {:.10g}) ", raw.lon_deg, raw.lat_deg);
     if (!std::isfinite(raw.lon_deg) || !std::isfinite(raw.lat_deg))
         throw InputError(place, pair + "is not a finite number; correct or remove the feature");
     if (crs_missing_)

@@ -6,6 +6,8 @@
 #include <osmium/builder/osm_object_builder.hpp>
 #include <tuple>
 
+#include "courses/tags/feature_findings.hpp"
+
 namespace landwidth {
 
 namespace {
@@ -18,57 +20,49 @@ LonLat place_of(osmium::Location location) {
     return {location.lon_without_check(), location.lat_without_check()};
 }
 
-// The first report of every kind.
+// The first report of every code.
 class Reports : public osmium::area::ProblemReporter {
   public:
-    std::vector<RingReport> take() { return std::move(reports_); }
+    explicit Reports(const MapFeature& feature) : feature_(feature) {}
+
+    std::vector<Finding> take() { return std::move(findings_); }
 
     void report_intersection(osmium::object_id_type way1, osmium::Location, osmium::Location,
                              osmium::object_id_type way2, osmium::Location, osmium::Location,
                              osmium::Location place) override {
-        add({Severity::warning, "relation-crossing",
-             "has rings that cross (" + name(way1) + (way1 == way2 ? " itself)" : " and " + name(way2) + ")"),
-             "correct the outline where it crosses", place_of(place)});
+        add<"relation-crossing">(place, name(way1) + (way1 == way2 ? " itself" : " and " + name(way2)));
     }
     void report_duplicate_segment(const osmium::NodeRef& a, const osmium::NodeRef&) override {
-        add({Severity::note, "relation-doubled", "has a stretch of its outline drawn twice",
-             "remove one of the two", place_of(a.location())});
+        add<"relation-doubled/stretch">(a.location());
     }
     void report_overlapping_segment(const osmium::NodeRef& a, const osmium::NodeRef& b) override {
         report_duplicate_segment(a, b);
     }
     void report_duplicate_way(const osmium::Way& way) override {
         if (way.nodes().empty()) return;
-        add({Severity::note, "relation-doubled", "has " + name(way.id()) + " as a member twice",
-             "remove one of the two", place_of(way.nodes().front().location())});
+        add<"relation-doubled/member">(way.nodes().front().location(), name(way.id()));
     }
     void report_role_should_be_outer(osmium::object_id_type way, osmium::Location start,
                                      osmium::Location) override {
-        add_role(way, start, "outer");
+        add<"relation-role">(start, name(way), "outer");
     }
     void report_role_should_be_inner(osmium::object_id_type way, osmium::Location start,
                                      osmium::Location) override {
-        add_role(way, start, "inner");
+        add<"relation-role">(start, name(way), "inner");
     }
 
   private:
     static std::string name(osmium::object_id_type way) { return "way/" + std::to_string(way); }
 
-    void add_role(osmium::object_id_type way, osmium::Location place, const char* role) {
-        add({Severity::note, "relation-role",
-             "has the member " + name(way) + " whose role should be \"" + role +
-                 "\" by where it runs; it is "
-                 "taken for that",
-             "correct the role", place_of(place)});
-    }
-    void add(RingReport report) {
-        const auto same = [&](const RingReport& other) {
-            return std::string_view(other.code) == report.code;
-        };
-        if (std::none_of(reports_.begin(), reports_.end(), same)) reports_.push_back(std::move(report));
+    template <KindName kind, typename... Args>
+    void add(osmium::Location place, const Args&... args) {
+        const bool known = std::ranges::any_of(
+            findings_, [](const Finding& finding) { return finding.code == kind_of<kind>.code(); });
+        if (!known) findings_.push_back(finding_on<kind>(feature_, place_of(place), args...));
     }
 
-    std::vector<RingReport> reports_;
+    const MapFeature& feature_;
+    std::vector<Finding> findings_;
 };
 
 struct ByPlace {
@@ -191,7 +185,7 @@ std::vector<LonLatPolygon> polygons_of(const osmium::Area& area, const std::vect
 }  // namespace
 
 AssembledArea assemble_area(const OsmRelation& relation, const std::vector<const OsmWay*>& ways,
-                            const std::vector<LonLatPath>& paths) {
+                            const std::vector<LonLatPath>& paths, const MapFeature& feature) {
     using osmium::memory::Buffer;
     Buffer input{1U << 16U, Buffer::auto_grow::yes};
     Buffer output{1U << 16U, Buffer::auto_grow::yes};
@@ -203,7 +197,7 @@ AssembledArea assemble_area(const OsmRelation& relation, const std::vector<const
     std::vector<const osmium::Way*> members;
     for (const osmium::Way& way : input.select<osmium::Way>())
         members.push_back(&way);
-    Reports reports;
+    Reports reports(feature);
     osmium::area::AssemblerConfig config;
     config.problem_reporter = &reports;
     config.check_roles = true;
@@ -214,7 +208,7 @@ AssembledArea assemble_area(const OsmRelation& relation, const std::vector<const
         const auto areas = output.select<osmium::Area>();
         if (areas.begin() != areas.end()) result.polygons = polygons_of(*areas.begin(), paths);
     }
-    result.reports = reports.take();
+    result.findings = reports.take();
     return result;
 }
 

@@ -1,7 +1,7 @@
 // A multipolygon relation whose members are all there, into areas, by libosmium's assembler.
 //
 // The assembler goes by where the lines run, not by the roles of the members. What it reports about the rings
-// comes back with places, one report of a kind.
+// comes back as findings, one of a code.
 #pragma once
 
 #include <optional>
@@ -10,26 +10,20 @@
 
 #include "courses/finding.hpp"
 #include "courses/reading/osm_elements.hpp"
+#include "courses/tags/map_feature.hpp"
 
 namespace landwidth {
-
-struct RingReport {
-    Severity severity;
-    const char* code;     // "relation-crossing", "relation-role", "relation-doubled"
-    std::string message;  // goes on after the words for the relation: "has rings that cross"
-    std::string advice;
-    LonLat place;
-};
 
 struct AssembledArea {
     // Absent when the rings do not close or cross. A ring starts where the first of its ways starts and runs
     // as that runs, so that one way and a relation of one way are the same to the last digit.
     std::optional<std::vector<LonLatPolygon>> polygons;
-    std::vector<RingReport> reports;
+    std::vector<Finding> findings;  // what its rings are like
 };
 
-// `ways` are the relation's member ways, each with all its points; `paths` those points.
+// `ways` are the relation's member ways, each with all its points; `paths` those points; `feature` is what
+// the area is for, whose findings they are.
 AssembledArea assemble_area(const OsmRelation& relation, const std::vector<const OsmWay*>& ways,
-                            const std::vector<LonLatPath>& paths);
+                            const std::vector<LonLatPath>& paths, const MapFeature& feature);
 
 }  // namespace landwidth

@@ -1,10 +1,12 @@
 #include "courses/reading/osm_features.hpp"
 
 #include <algorithm>
+#include <iterator>
 
 #include "courses/reading/cut_areas.hpp"
 #include "courses/reading/ogr_shapes.hpp"
 #include "courses/reading/osm_members.hpp"
+#include "courses/tags/feature_findings.hpp"
 #include "courses/tags/vocabulary.hpp"
 #include "courses/text.hpp"
 
@@ -16,8 +18,6 @@ std::string tag_of(const Tags& tags, const char* key) {
     const auto found = tags.find(key);
     return found == tags.end() ? std::string() : folded(found->second);
 }
-
-constexpr const char* export_more = "export a larger area, with all points and members of what lies in it";
 
 class FeatureMaking {
   public:
@@ -52,24 +52,23 @@ class FeatureMaking {
         std::int64_t id;
         MapFeature feature;
         std::vector<OutlinePart> stretches;
-        std::string loss;  // "is cut: 2 of its 5 members are in the file"; empty: told already
+        std::string loss;  // "2 of its 5 members are in the file"; empty: told already
     };
 
-    MapFeature feature_of(const char* kind, const char* layer, const OsmElement& element, Tags tags) const {
+    MapFeature feature_of(const char* kind, const char* layer, const OsmElement& element,
+                          FeatureTags tags) const {
         return {std::string(kind) + "/" + std::to_string(element.id), layer, file_, std::move(tags),
                 std::vector<LonLatPath>{}};
     }
 
-    void report(Severity severity, const char* code, const MapFeature& feature, std::optional<LonLat> place,
-                const std::string& message, const std::string& advice) {
-        result_.findings.push_back(
-            {severity, code, feature.id, "", place, tag_words(feature.tags) + " " + message, advice});
+    template <KindName kind, typename... Args>
+    void report(const MapFeature& feature, std::optional<LonLat> place, const Args&... args) {
+        result_.findings.push_back(finding_on<kind>(feature, place, args...));
     }
 
     void add(int kind, std::int64_t id, const MapFeature& feature, ShapeParts parts) {
-        const Role role = role_of(feature.tags);
-        for (MapShape& shape :
-             shapes_in_form(std::move(parts), form_of(role, feature.tags), feature, result_.findings)) {
+        for (MapShape& shape : shapes_in_form(std::move(parts), form_of(feature.role(), feature.tags),
+                                              feature, result_.findings)) {
             MapFeature& added = made_.emplace_back(Made{kind, id, feature}).feature;
             added.shape = std::move(shape);
         }
@@ -77,8 +76,8 @@ class FeatureMaking {
 
     void make(const OsmNode& node) {
         if (node.tags.empty()) return;
-        Tags tags = tags_of(node);
-        if (role_of(tags) == Role::none) return;
+        FeatureTags tags = tags_of(node);
+        if (tags.role() == Role::none) return;
         ShapeParts parts;
         parts.points.push_back(node.place);
         add(0, node.id, feature_of("node", "points", node, std::move(tags)), std::move(parts));
@@ -86,8 +85,8 @@ class FeatureMaking {
 
     void make(const OsmWay& way) {
         if (way.tags.empty()) return;
-        Tags tags = tags_of(way);
-        const Role role = role_of(tags);
+        FeatureTags tags = tags_of(way);
+        const Role role = tags.role();
         if (role == Role::none) return;
         MapFeature feature = feature_of("way", "lines", way, std::move(tags));
         WayPoints points = points_of(way, elements_);
@@ -96,7 +95,7 @@ class FeatureMaking {
             return add_middle(1, way.id, feature, *way.middle);
         if (role == Role::hole) return make_hole_line(way, feature, std::move(points));
         if (points.missing > 0) return make_cut(way, role, feature, std::move(points));
-        if (points.count < 2) return report_thin(feature, role, points);
+        if (points.count < 2) return report_thin(feature, points);
         ShapeParts parts;
         parts.paths = std::move(points.runs);
         add(1, way.id, feature, std::move(parts));
@@ -121,21 +120,20 @@ class FeatureMaking {
         made_.push_back({1, way.id, std::move(feature)});
     }
 
-    void report_thin(const MapFeature& feature, Role role, const WayPoints& points) {
+    void report_thin(const MapFeature& feature, const WayPoints& points) {
         const std::string why =
             points.missing > 0 ? " (" + share_of(points.missing, points.missing + points.count, "points") +
                                      " not in the file)"
                                : "";
-        report(severity_of_loss(role), "ring-thin", feature, points.any(),
-               "has fewer than two points" + why + " and is left out", "draw it or remove the way");
+        report<"ring-thin/way">(feature, points.any(), why);
     }
 
     void make_cut(const OsmWay& way, Role role, MapFeature& feature, WayPoints points) {
         const std::string lost = share_of(points.missing, way.nodes.size(), "points");
-        if (role == Role::boundary) return report_boundary(feature, points.any(), lost + " not in the file");
-        if (points.count < 2) return report_thin(feature, role, points);
-        report(severity_of_loss(role), "points-missing", feature, points.any(),
-               "is cut: " + lost + " not in the file; its shape is what is left", export_more);
+        if (role == Role::boundary)
+            return report<"boundary-cut">(feature, points.any(), lost + " not in the file");
+        if (points.count < 2) return report_thin(feature, points);
+        report<"points-missing">(feature, points.any(), lost);
         const Form form = form_of(role, feature.tags);
         if (is_ring(way) && (form == Form::area || form == Form::any)) {
             Cut& cut = cuts_.emplace_back(Cut{1, way.id, std::move(feature), {}, {}});
@@ -149,17 +147,12 @@ class FeatureMaking {
         add(1, way.id, feature, std::move(parts));
     }
 
-    void report_boundary(const MapFeature& feature, std::optional<LonLat> place, const std::string& lost) {
-        report(Severity::warning, "boundary-cut", feature, place,
-               "is cut: " + lost + "; it is no boundary, and nothing is out of bounds by it", export_more);
-    }
-
     void make(const OsmRelation& relation) {
-        Tags tags = tags_of(relation);
+        const FeatureTags tags = tags_of(relation);
         const std::string type = tag_of(tags, "type");
         const bool area = type == "multipolygon" || type == "boundary";
         const bool line = type == "multilinestring" || type == "route";
-        const Role role = role_of(tags);
+        const Role role = tags.role();
         const bool only_type = area && tags.size() == 1;
         if (role == Role::none && !only_type) return;
         MapFeature feature = feature_of("relation", area ? "multipolygons" : "relations", relation, tags);
@@ -168,7 +161,7 @@ class FeatureMaking {
             return add_middle(2, relation.id, feature, *relation.middle);
         if (role == Role::none) return make_bare(relation, feature, std::move(members));
         if (!area && !line) {
-            if (is_golf(role)) result_.findings.push_back(relation_unused(feature, members.place()));
+            if (is_golf(role)) report<"relation-unused">(feature, members.place());
             return;
         }
         if (line) return make_line(relation, role, feature, std::move(members));
@@ -180,8 +173,7 @@ class FeatureMaking {
         if (!complete && role == Role::hole) {
             feature.points_missing = 1;
         } else if (!complete) {
-            report(severity_of_loss(role), "relation-cut", feature, members.place(),
-                   "is cut: " + members.loss() + "; its shape is what is left", export_more);
+            report<"relation-cut/line">(feature, members.place(), members.loss());
         }
         ShapeParts parts;
         for (OutlinePart& stretch : joined(members.outline()))
@@ -197,43 +189,36 @@ class FeatureMaking {
     void make_area(const OsmRelation& relation, Role role, MapFeature& feature, MemberWays members) {
         const std::optional<LonLat> place = members.place();
         if (!members.complete() && role == Role::boundary)
-            return report_boundary(feature, place, members.loss());
+            return report<"boundary-cut">(feature, place, members.loss());
         if (!place) {
-            const std::string why = members.absent.empty()
-                                        ? "it has no members with points"
-                                        : "the file lacks its members " + enumeration(members.absent, 5);
-            report(severity_of_loss(role), "relation-incomplete", feature, std::nullopt,
-                   "could not be built and is left out: " + why,
-                   "export a larger area with all members, or repair the relation");
-            return;
+            if (members.absent.empty()) return report<"relation-incomplete/empty">(feature, std::nullopt);
+            return report<"relation-incomplete/members">(feature, std::nullopt,
+                                                         enumeration(members.absent, 5));
         }
         if (!members.complete()) {
-            const std::string loss = "is cut: " + members.loss();
-            Cut& cut = cuts_.emplace_back(Cut{2, relation.id, std::move(feature), {}, loss});
+            Cut& cut = cuts_.emplace_back(Cut{2, relation.id, std::move(feature), {}, members.loss()});
             cut.stretches = members.outline();
             return;
         }
-        AssembledArea area = members.assembled(relation);
-        for (const RingReport& ring : area.reports)
-            report(ring.severity, ring.code, feature, ring.place, ring.message, ring.advice);
+        AssembledArea area = members.assembled(relation, feature);
+        std::ranges::move(area.findings, std::back_inserter(result_.findings));
         ShapeParts parts;
         parts.polygons =
-            area.polygons ? std::move(*area.polygons) : rings_as_drawn(role, feature, std::move(members));
+            area.polygons ? std::move(*area.polygons) : rings_as_drawn(feature, std::move(members));
         add(2, relation.id, feature, std::move(parts));
     }
 
     // What the assembler refuses: its closed rings, crossing or not. What does not close is reported.
-    std::vector<LonLatPolygon> rings_as_drawn(Role role, const MapFeature& feature, MemberWays members) {
+    std::vector<LonLatPolygon> rings_as_drawn(const MapFeature& feature, MemberWays members) {
         std::vector<OutlinePart> chains = joined(members.outline());
         const auto open = std::find_if(chains.begin(), chains.end(),
                                        [](const OutlinePart& chain) { return !chain.closed(); });
         if (open != chains.end()) {
             const bool all = std::none_of(chains.begin(), chains.end(),
                                           [](const OutlinePart& chain) { return chain.closed(); });
-            report(severity_of_loss(role), "relation-incomplete", feature, open->path.back(),
-                   all ? "could not be built and is left out: its rings do not close"
-                       : "has a ring that does not close, which is left out",
-                   "join the outline's ends, or repair the relation");
+            const LonLat end = open->path.back();
+            all ? report<"relation-incomplete/rings-open">(feature, end)
+                : report<"relation-incomplete/ring-open">(feature, end);
         }
         std::erase_if(chains, [](const OutlinePart& chain) { return !chain.closed(); });
         return areas_of(chains);
@@ -248,13 +233,9 @@ class FeatureMaking {
         if (tagged == nullptr) return;
         if (!members.complete()) {
             feature.tags = tags_of(*tagged);
-            report(severity_of_loss(role_of(feature.tags)), "relation-cut", feature, members.place(),
-                   "of way/" + std::to_string(tagged->id) + " is cut: " + members.loss() +
-                       "; rings inside it may be missing",
-                   export_more);
-            return;
+            return report<"relation-cut/rings-of-way">(feature, members.place(), tagged->id, members.loss());
         }
-        std::optional<std::vector<LonLatPolygon>> polygons = members.assembled(relation).polygons;
+        std::optional<std::vector<LonLatPolygon>> polygons = members.assembled(relation, feature).polygons;
         if (!polygons) return;
         std::erase_if(*polygons, [](const LonLatPolygon& polygon) { return polygon.inners.empty(); });
         if (polygons->empty()) return;
@@ -270,26 +251,27 @@ class FeatureMaking {
         const std::optional<MapExtent> data = reach_of_data();
         for (Cut& cut : cuts_) {
             const std::optional<LonLat> place = any_place_of(cut.stretches);
-            const Role role = role_of(cut.feature.tags);
+            const Role role = cut.feature.role();
             // Land cover of an export that does not say its box reaches to the edge of the data.
             const bool to_data = !elements_.box && cut.kind == 2 && !is_golf(role);
             CutArea area = cut_area(std::move(cut.stretches), to_data ? data : elements_.box, golf);
-            if (!cut.loss.empty()) {
-                const char* outcome =
-                    area.polygons.empty() ? "; nothing of it holds ground, and it is left out"
-                    : !area.along_box     ? "; it is built of what is there, closed the shortest way"
-                    : to_data ? "; it is built as far as it reaches, closed along the edge of the data"
-                              : "; it is built as far as it reaches, closed along the box of the export";
-                report(severity_of_loss(role), "relation-cut", cut.feature, place, cut.loss + outcome,
-                       export_more);
-            } else if (area.polygons.empty()) {
-                report(severity_of_loss(role), "ring-thin", cut.feature, place,
-                       "holds no ground in what is left of it and is left out", export_more);
-            }
+            report_cut(cut, place, area, to_data);
             ShapeParts parts;
             parts.polygons = std::move(area.polygons);
             add(cut.kind, cut.id, cut.feature, std::move(parts));
         }
+    }
+
+    void report_cut(const Cut& cut, std::optional<LonLat> place, const CutArea& area, bool to_data) {
+        const bool nothing = area.polygons.empty();
+        if (cut.loss.empty()) {
+            if (nothing) report<"ring-thin/cut">(cut.feature, place);
+            return;
+        }
+        if (nothing) return report<"relation-cut/no-ground">(cut.feature, place, cut.loss);
+        if (!area.along_box) return report<"relation-cut/shortest-way">(cut.feature, place, cut.loss);
+        if (to_data) return report<"relation-cut/edge-of-data">(cut.feature, place, cut.loss);
+        report<"relation-cut/box">(cut.feature, place, cut.loss);
     }
 
     // The box around all that was made and what is to be.

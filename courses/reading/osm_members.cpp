@@ -37,11 +37,11 @@ std::vector<OutlinePart> MemberWays::outline() const {
     return stretches;
 }
 
-AssembledArea MemberWays::assembled(const OsmRelation& relation) const {
+AssembledArea MemberWays::assembled(const OsmRelation& relation, const MapFeature& feature) const {
     std::vector<LonLatPath> paths;
     for (const WayPoints& way : points)
         paths.push_back(way.all());
-    return assemble_area(relation, ways, paths);
+    return assemble_area(relation, ways, paths, feature);
 }
 
 MemberWays members_of(const OsmRelation& relation, const OsmElements& elements) {

@@ -27,7 +27,7 @@ struct MemberWays {
     std::string loss() const;
     std::vector<OutlinePart> outline() const;
     // Only when complete.
-    AssembledArea assembled(const OsmRelation& relation) const;
+    AssembledArea assembled(const OsmRelation& relation, const MapFeature& feature) const;
 };
 
 // The records must outlive the members.

@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "courses/reading/ogr_shapes.hpp"
+#include "courses/tags/feature_findings.hpp"
 
 namespace landwidth {
 
@@ -60,7 +61,7 @@ class Former {
 
   private:
     // A hole keeps whatever form it was drawn in: its assembly says what is wrong with it.
-    bool is_hole() const { return role_of(feature_.tags) == Role::hole; }
+    bool is_hole() const { return feature_.role() == Role::hole; }
 
     void take(LonLatPolygon&& polygon) {
         if (form_ == Form::line && !is_hole()) {
@@ -68,8 +69,7 @@ class Former {
         } else if (form_ == Form::point) {
             if (!polygon.outer.empty()) points_.push_back(middle_of(polygon.outer));
         } else if (polygon.outer.empty()) {
-            report(Severity::warning, "shape-empty", std::nullopt, "has an empty ring, which is left out",
-                   "draw the outline or remove the feature");
+            report<"shape-empty">(std::nullopt);
         } else if (different_points(polygon.outer) < 3) {
             report_thin(polygon.outer);
         } else {
@@ -110,25 +110,19 @@ class Former {
         } else if (form_ == Form::any) {
             if (!is_one_point(path)) paths_.push_back(std::move(path));
         } else {
-            report(severity_of_loss(), "area-open", path.front(),
-                   "is a line that does not close, so that it holds no ground; it is left out",
-                   "close the outline");
+            report<"area-open">(path.front());
         }
     }
 
     bool is_one_point(const LonLatPath& path) {
         if (different_points(path) > 1) return false;
-        report(severity_of_loss(), "line-point", path.front(),
-               "is a line with only one point, which is left out", "draw it or remove the feature");
+        report<"line-point">(path.front());
         return true;
     }
 
     void take(LonLat point) {
         if (form_ == Form::area || (form_ == Form::line && !is_hole())) {
-            report(severity_of_loss(), "area-missing", point,
-                   std::string("is only a point where ") + (form_ == Form::area ? "an area" : "a line") +
-                       " is needed; it is left out",
-                   "draw its outline");
+            report<"area-missing">(point, form_ == Form::area ? "an area" : "a line");
         } else {
             points_.push_back(point);
         }
@@ -137,34 +131,24 @@ class Former {
     // Whether the ends are so near that the mapper must have meant to close it. An out-of-bounds line may
     // well be meant to end where it ends.
     bool close_gap(LonLatPath& path) {
-        if (role_of(feature_.tags) == Role::out_of_bounds || different_points(path) < 3) return false;
+        if (feature_.role() == Role::out_of_bounds || different_points(path) < 3) return false;
         const double gap = geodesic_distance(path.front(), path.back());
         if (gap > widest_gap_m || gap > widest_gap_share * length_m(path)) return false;
-        report(Severity::warning, "ring-closed", path.back(),
-               "is an outline with a gap of " + std::to_string(std::lround(gap)) + " m, taken as closed",
-               "join the last point to the first");
+        report<"ring-closed/gap">(path.back(), std::lround(gap));
         path.push_back(path.front());
         return true;
     }
 
     void report_open_ring(const LonLatPath& ring) {
         if (ring.front() == ring.back()) return;
-        report(Severity::note, "ring-closed", ring.back(), "has a ring that is not closed, taken as closed",
-               "repeat the first point as the last");
+        report<"ring-closed/not-repeated">(ring.back());
     }
 
-    void report_thin(const LonLatPath& ring) {
-        report(severity_of_loss(), "ring-thin", ring.front(),
-               "has a ring of fewer than three different points, which holds no ground and is left out",
-               "draw the outline or remove the feature");
-    }
+    void report_thin(const LonLatPath& ring) { report<"ring-thin/points">(ring.front()); }
 
-    Severity severity_of_loss() const { return landwidth::severity_of_loss(role_of(feature_.tags)); }
-
-    void report(Severity severity, const char* code, std::optional<LonLat> place, const std::string& message,
-                const std::string& advice) {
-        findings_.push_back(
-            {severity, code, feature_.label(), "", place, tag_words(feature_.tags) + " " + message, advice});
+    template <KindName kind, typename... Args>
+    void report(std::optional<LonLat> place, const Args&... args) {
+        findings_.push_back(finding_on<kind>(feature_, place, args...));
     }
 
     Form form_;

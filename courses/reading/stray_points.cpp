@@ -1,10 +1,9 @@
 #include "courses/reading/stray_points.hpp"
 
 #include <cmath>
-#include <cstdio>
 
 #include "courses/reading/ogr_shapes.hpp"
-#include "courses/tags/vocabulary.hpp"
+#include "courses/tags/feature_findings.hpp"
 #include "geometry/plane_frame.hpp"
 
 namespace landwidth {
@@ -23,12 +22,6 @@ double roughly(const LonLat& a, const LonLat& b) {
     const double east =
         std::remainder(b.lon_deg - a.lon_deg, 360.0) * std::cos(0.5 * (a.lat_deg + b.lat_deg) * radians);
     return metres_per_degree * std::hypot(east, b.lat_deg - a.lat_deg);
-}
-
-std::string kilometres(double metres) {
-    char text[32];
-    std::snprintf(text, sizeof text, "%.1f km", metres / 1000.0);
-    return text;
 }
 
 // The point to leave out, by the detour it makes; `closed`: the last point is the first.
@@ -81,11 +74,7 @@ class StrayPoints {
         const LonLat place = path[*stray];
         const LonLat& beside = path[*stray == 0 ? 1 : *stray - 1];
         const bool is_seam = closed && *stray == 0 && path.front() == path.back();
-        findings_.push_back({is_golf(role_of(feature.tags)) ? Severity::warning : Severity::note,
-                             "point-stray", feature.label(), "", beside,
-                             "one point of " + tag_words(feature.tags) + " lies " +
-                                 kilometres(roughly(beside, place)) + " away from the others and is left out",
-                             "move the point to where it belongs"});
+        findings_.push_back(finding_on<"point-stray">(feature, beside, roughly(beside, place) / 1000.0));
         path.erase(path.begin() + static_cast<std::ptrdiff_t>(*stray));
         if (is_seam) path.back() = path.front();
     }
@@ -104,12 +93,12 @@ void leave_out_stray_points(std::vector<MapFeature>& features, std::vector<Findi
 void leave_out_huge_areas(std::vector<MapFeature>& features, std::vector<Finding>& findings) {
     std::erase_if(features, [&](const MapFeature& feature) {
         const auto* polygons = std::get_if<std::vector<LonLatPolygon>>(&feature.shape);
-        const Role role = role_of(feature.tags);
+        const Role role = feature.role();
         if (polygons == nullptr || !is_golf(role) || role == Role::out_of_bounds) return false;
         ShapeParts parts;
         parts.polygons = *polygons;
         if (!reaches_too_far(parts)) return false;
-        findings.push_back(shape_huge(feature, parts));
+        findings.push_back(finding_on<"shape-huge">(feature, any_place(parts)));
         return true;
     });
 }

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <set>
 
+#include "courses/findings/finding_kinds.hpp"
 #include "courses/reading/tag_reading.hpp"
 #include "courses/tags/vocabulary.hpp"
 #include "courses/text.hpp"
@@ -135,9 +136,6 @@ void TagMapper::add_tags(const MappedLayer& layer, OGRFeature& feature, Tags& ta
 
 void TagMapper::finish(const std::string& file, const std::vector<std::string>& columns,
                        std::vector<Finding>& findings) const {
-    const auto warn = [&findings](const char* code, std::string message, const char* advice) {
-        findings.push_back({Severity::warning, code, "", "", std::nullopt, std::move(message), advice});
-    };
     for (std::size_t i = 0; i < mapping_.rules.size(); ++i) {
         const TagRule& rule = mapping_.rules[i];
         const Use& use = uses_[i];
@@ -148,22 +146,17 @@ void TagMapper::finish(const std::string& file, const std::vector<std::string>& 
                                  (names.empty() ? "none at all" : enumeration({names.begin(), names.end()})));
         }
         if (!rule.by_words && use.matches == 0)
-            warn("tag-rule-unmatched", where_words(rule) + ": nothing on this map fits",
-                 "correct or remove the line");
+            findings.push_back(finding_on_course<"tag-rule-unmatched">(where_words(rule)));
         const Tags tags(rule.tags.begin(), rule.tags.end());
         const Role role = role_of(tags);
         if (says_what(tags) && (role == Role::none || role == Role::other_golf))
-            warn("tag-rule-says-nothing",
-                 where_words(rule) + ": " + tag_words(tags) + " says nothing about the ground",
-                 "use a tag that does, such as golf=fairway, natural=wood");
+            findings.push_back(
+                finding_on_course<"tag-rule-says-nothing">(where_words(rule), tag_words(tags)));
         if (use.unknown_words.empty()) continue;
         std::vector<std::string> texts;
         for (const auto& [text, count] : use.unknown_words)
             texts.push_back("\"" + text + "\" (" + std::to_string(count) + ")");
-        warn("words-unknown",
-             rule.place + ": these say nothing about the ground, so that their features are left out: " +
-                 enumeration(texts),
-             "if they are ground of a hole, say what they mean in a file for --tags");
+        findings.push_back(finding_on_course<"words-unknown">(rule.place, enumeration(texts)));
     }
 }
 

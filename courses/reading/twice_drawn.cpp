@@ -5,7 +5,7 @@
 #include <string>
 #include <tuple>
 
-#include "courses/tags/vocabulary.hpp"
+#include "courses/tags/feature_findings.hpp"
 
 namespace landwidth {
 
@@ -42,7 +42,7 @@ struct Drawn {
 };
 
 Drawn drawn(const MapFeature& feature) {
-    Drawn result{role_of(feature.tags), "", {}};
+    Drawn result{feature.role(), "", {}};
     if (const auto* polygons = std::get_if<std::vector<LonLatPolygon>>(&feature.shape)) {
         // One outline may be drawn once for each tee it serves.
         result.id = feature.tag("name") + "|" + feature.tag("tee") + "|" + feature.tag("ref");
@@ -98,11 +98,8 @@ void drop_what_is_drawn_twice(std::vector<MapFeature>& features, std::vector<Fin
         const std::size_t winner = better ? i : entry->second;
         entry->second = winner;
         dropped[loser] = true;
-        findings.push_back({Severity::note, "drawn-twice", features[loser].label(), "",
-                            place_of(features[loser].shape),
-                            tag_words(features[loser].tags) + " is the same as " + features[winner].label() +
-                                " and is left out",
-                            "remove one of the two"});
+        findings.push_back(finding_on<"drawn-twice">(features[loser], place_of(features[loser].shape),
+                                                     features[winner].label()));
     }
     std::size_t index = 0;
     std::erase_if(features, [&](const MapFeature&) { return dropped[index++]; });

@@ -1,6 +1,10 @@
 #include "courses/tags/map_feature.hpp"
 
+#include "courses/tags/vocabulary.hpp"
+
 namespace landwidth {
+
+FeatureTags::FeatureTags(Tags tags) : tags_(std::move(tags)), role_(role_of(tags_)) {}
 
 std::optional<LonLat> place_of(const MapShape& shape) {
     if (const auto* point = std::get_if<LonLat>(&shape)) return *point;
@@ -15,8 +19,9 @@ std::optional<LonLat> place_of(const MapShape& shape) {
 
 const std::string& MapFeature::tag(const std::string& key) const {
     static const std::string absent;
-    const auto found = tags.find(key);
-    return found == tags.end() ? absent : found->second;
+    const Tags& all = tags;
+    const auto found = all.find(key);
+    return found == all.end() ? absent : found->second;
 }
 
 std::string MapFeature::label() const {

@@ -1,72 +1,25 @@
-// What a feature is to a golf hole, by OpenStreetMap's open tagging scheme.
+// How the tags of OpenStreetMap's open scheme are read; what they mean is the table of roles.hpp.
 //
 // The golf key decides where there is one: golf=lateral_water_hazard on natural=water is a red penalty area,
 // golf=bunker on natural=sand a bunker. Features of other games (disc golf, footgolf, miniature golf) and of
 // courses out of use are none of ours. Values are compared without regard to case.
 #pragma once
 
-#include <array>
 #include <optional>
 #include <string>
-#include <string_view>
 
-#include "courses/finding.hpp"
 #include "courses/map_assumptions.hpp"
 #include "courses/tags/map_feature.hpp"
+#include "courses/tags/roles.hpp"
 
 namespace landwidth {
 
-enum class Role {
-    none,
-    hole,
-    tee,
-    fairway,
-    green,
-    pin,
-    bunker,
-    rough,
-    yellow_penalty_area,
-    red_penalty_area,
-    out_of_bounds,
-    driving_range,
-    other_golf,   // a golf=* value that says nothing about the lie
-    other_sport,  // disc golf and the like, or a course out of use
-    boundary,
-    water,        // an area of water without a golf tag
-    watercourse,  // a line of water without a golf tag
-    coastline,
-    sand,
-    beach,
-    trees,
-    tree,
-    tree_row,
-    heath,  // heath and wetland: rough ground that may be worse than rough
-    road,
-    path,
-    building,
-    barrier,  // a fence, a wall, a hedge
-};
-
-// The form a role is drawn in.
-enum class Form {
-    point,
-    line,
-    area,
-    any,  // an area where closed, else a line or a point
-};
-
+// Of tags that are no feature yet; a MapFeature knows its role.
 Role role_of(const Tags& tags);
-// Keys (lower case) that decide a role: a feature without any of them has none.
-inline constexpr std::array<std::string_view, 9> role_keys{
-    "golf", "leisure", "natural", "landuse", "landcover", "waterway", "highway", "building", "barrier"};
-// What it means when a feature of this role is lost: a note for what only stands beside a hole (buildings,
-// roads, paths), else a warning.
-Severity severity_of_loss(Role role);
+// The form it is drawn in; never Form::line_or_area, which the tags settle.
 Form form_of(Role role, const Tags& tags);
 // Words for a person: "golf=fairway", "natural=water", the tag the role came from.
 std::string tag_words(const Tags& tags);
-// golf=* or leisure=golf_course of the game this program is about.
-bool is_golf(Role role);
 
 // Water under ground or under a cover: culverts, tunnels.
 bool is_under_ground(const Tags& tags);

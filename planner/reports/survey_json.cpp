@@ -85,6 +85,7 @@ Json json_hole(const Hole& hole, const HoleSurvey& survey) {
               {"stroke_index", stroke_index},
               {"length_yd", json_yards(survey.length_m)},
               {"tee", hole.tee}};
+    if (!hole.mapped_ref.empty() && hole.mapped_ref != hole.ref) json["mapped_ref"] = hole.mapped_ref;
     if (survey.rise_m) json["rise_ft"] = json_feet(*survey.rise_m);
     json["transects"] = std::move(transects);
     return json;

@@ -57,6 +57,7 @@ def texts():
     write("truncated_query.json", json.dumps(query)[:300])
     clipped = HOLE.replace('<nd ref="2"/>', '<nd ref="2"/><nd ref="77"/>')
     write("hole_cut.osm", osm('<bounds minlat="45.999" minlon="-33.001" maxlat="46.003" maxlon="-32.999"/>', NODES, clipped, GREEN))
+    write("ref_in_words.osm", osm(NODES, HOLE.replace('v="1"', 'v="Hole 7"'), GREEN))
     write("web_page.osm", "<html><body><p>Too many requests</p></body></html>\n")
     write("changes.osm", '<osmChange version="0.6"><create></create></osmChange>\n')
     write("folder_without_maps/notes.txt", "No map here.\n")

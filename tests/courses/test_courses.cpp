@@ -90,6 +90,41 @@ TEST_CASE("loops of nine are played in the order named and numbered on", "[cours
     REQUIRE(refs_of(one) == Strings{"12"});
 }
 
+TEST_CASE("a hole numbered on is still known by its number on the map", "[courses]") {
+    MapBuilder map;
+    add_holes(map, 2, 0, {{"golf:course:name", "Out"}});
+    add_holes(map, 2, 1500, {{"golf:course:name", "In"}});
+    // Too far aside to belong to a hole by where it lies.
+    map.area(rectangle({1450, 0}, 6, 6), {{"golf", "tee"}, {"tee", "black"}, {"ref", "1"}});
+    // Nearer to the end of the line than its own pin, and another hole's.
+    map.node({1503, 300}, {{"golf", "pin"}, {"ref", "1"}});
+    map.node({1501, 300}, {{"golf", "pin"}, {"ref", "3"}});
+    const Course round = map.assemble({{"Out", "In"}, "black", {}});
+    REQUIRE(refs_of(round) == Strings{"1", "2", "3", "4"});
+    const Hole& third = hole_of(round, "3");
+    CHECK(third.mapped_ref == "1");
+    CHECK(third.tee == "black");
+    CHECK(distance(third.frame.to_plane(map.lonlat({1450, 0})), {0, 0}) < 0.1);
+    CHECK(distance(third.line.pin(), third.frame.to_plane(map.lonlat({1503, 300}))) < 0.1);
+    CHECK(hole_of(round, "1").mapped_ref == "1");
+    CHECK(hole_of(round, "1").tee != "black");
+    // What is asked for and what is told is the number in the round.
+    CHECK(refs_of(map.assemble({{"Out", "In"}, "", {"3"}})) == Strings{"3"});
+    for (const Finding& told : findings_of(round.findings, "ref-renumbered"))
+        CHECK((told.hole == "3" || told.hole == "4"));
+}
+
+TEST_CASE("a hole that names no course is told by the number it goes by", "[courses]") {
+    MapBuilder map;
+    add_holes(map, 2, 0, {{"golf:course:name", "Red"}});
+    map.hole("Hole 3", {300, 0}, {300, 300});
+    const Course course = map.assemble();
+    const std::vector<Finding> inferred = findings_of(course.findings, "course-inferred");
+    REQUIRE(inferred.size() == 1);
+    CHECK(inferred.front().hole == "3");
+    CHECK(hole_of(course, "3").mapped_ref == "Hole 3");
+}
+
 TEST_CASE("courses by their area", "[courses]") {
     MapBuilder map;
     add_holes(map, 2, 0);
@@ -213,6 +248,7 @@ TEST_CASE("refs doubled, missing, listed", "[courses]") {
     REQUIRE(hole_of(round, "1").par == 4);
     REQUIRE(hole_of(round, "10").par == 5);
     REQUIRE(hole_of(round, "10").stroke_index == 12);
+    REQUIRE(hole_of(round, "10").mapped_ref == "1;10");
     REQUIRE(hole_of(round, "11").par == 3);
     REQUIRE(findings_of(round.findings, "played-twice").size() == 4);
     // The number of another line is left to it.

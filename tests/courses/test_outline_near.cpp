@@ -30,7 +30,7 @@ LonLatPath ragged_ring(LonLat middle, double reach_deg, int points, std::mt19937
 Region drawn(const PlaneFrame& frame, const LonLatPolygon& polygon) {
     RepairLog repairs;
     const PlaneDrawing drawing(frame, repairs);
-    MapFeature wood{"way/1", "", "", {{"natural", "wood"}}, std::vector<LonLatPolygon>{polygon}};
+    MapFeature wood{"way/1", "", "", Tags{{"natural", "wood"}}, std::vector<LonLatPolygon>{polygon}};
     return drawing.area(wood, polygon);
 }
 
