@@ -48,27 +48,19 @@ void LayerReader::take_bare(OGRFeature& feature, std::vector<MapFeature>& bare) 
 // The parts of the feature's shape where they can be used; what is dropped is reported.
 std::optional<ShapeParts> LayerReader::usable_parts(const OGRGeometry* geometry, const MapFeature& feature,
                                                     Role role, std::vector<Finding>& findings) const {
-    const bool golf = is_golf(role);
-    const std::string what = tag_words(feature.tags);
-    std::optional<LonLat> place;
-    const auto report = [&](Severity severity, const char* code, const char* message, const char* advice) {
-        findings.push_back({severity, code, feature.label(), "", place, what + " " + message, advice});
-    };
     if (!has_shape(geometry)) {
-        report(golf ? Severity::warning : Severity::note, "shape-missing", "has no shape and is left out",
-               "draw it or remove the feature");
+        findings.push_back(shape_missing(feature));
         return std::nullopt;
     }
     ShapeParts parts = parts_of(*geometry);
     if (parts.empty_point) {
-        throw InputError(feature.where(), what +
+        throw InputError(feature.where(), tag_words(feature.tags) +
                                               " is a point without coordinates, or with some that are no "
                                               "number; correct or remove the feature");
     }
     to_wgs84_.apply(parts, feature.where());
-    place = any_place(parts);
     if (is_bag_of_members(name_)) {
-        if (golf) findings.push_back(relation_unused(feature, place));
+        if (is_golf(role)) findings.push_back(relation_unused(feature, any_place(parts)));
         return std::nullopt;
     }
     return parts;

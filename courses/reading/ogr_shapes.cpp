@@ -133,6 +133,16 @@ Finding shape_huge(const MapFeature& feature, const ShapeParts& parts) {
             "correct the misplaced point"};
 }
 
+Finding shape_missing(const MapFeature& feature) {
+    return {severity_of_loss(role_of(feature.tags)),
+            "shape-missing",
+            feature.label(),
+            "",
+            std::nullopt,
+            tag_words(feature.tags) + " has no shape and is left out",
+            "draw it or remove the feature"};
+}
+
 Finding relation_unused(const MapFeature& feature, std::optional<LonLat> place) {
     return {Severity::note,
             "relation-unused",

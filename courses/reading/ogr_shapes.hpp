@@ -29,8 +29,10 @@ std::optional<LonLat> any_place(const ShapeParts& parts);
 // to north: a misplaced point, often at (0, 0). Holes of such a length are reported when they are put
 // together.
 bool reaches_too_far(const ShapeParts& parts);
-// The findings for such a feature, and for a relation that is no multipolygon; both are left out.
+// The findings for such a feature, for one without any point, and for a relation that is no multipolygon; all
+// are left out.
 Finding shape_huge(const MapFeature& feature, const ShapeParts& parts);
+Finding shape_missing(const MapFeature& feature);
 Finding relation_unused(const MapFeature& feature, std::optional<LonLat> place);
 
 // Brings the coordinates of a layer to WGS 84 longitude, latitude.

@@ -96,7 +96,10 @@ class FeatureMaking {
             return add_middle(1, way.id, feature, *way.middle);
         if (role == Role::hole) return make_hole_line(way, feature, std::move(points));
         if (points.missing > 0) return make_cut(way, role, feature, std::move(points));
-        if (points.count < 2) return report_thin(feature, role, points);
+        if (points.count == 0) {
+            result_.findings.push_back(shape_missing(feature));
+            return;
+        }
         ShapeParts parts;
         parts.paths = std::move(points.runs);
         add(1, way.id, feature, std::move(parts));
@@ -122,12 +125,11 @@ class FeatureMaking {
     }
 
     void report_thin(const MapFeature& feature, Role role, const WayPoints& points) {
-        const std::string why =
-            points.missing > 0 ? " (" + share_of(points.missing, points.missing + points.count, "points") +
-                                     " not in the file)"
-                               : "";
         report(severity_of_loss(role), "ring-thin", feature, points.any(),
-               "has fewer than two points" + why + " and is left out", "draw it or remove the way");
+               "has fewer than two points (" +
+                   share_of(points.missing, points.missing + points.count, "points") +
+                   " not in the file) and is left out",
+               "draw it or remove the way");
     }
 
     void make_cut(const OsmWay& way, Role role, MapFeature& feature, WayPoints points) {

@@ -159,7 +159,7 @@ FORMS = {
     "gpkg in metres": converted("metres.gpkg", dstSRS="EPSG:32625"),
     "fgb": converted("map.fgb"),
     "kml": converted("map.kml", format="LIBKML"),
-    "kml2": converted("map2.kml", format="KML"),
+    "kml of the plain writer": converted("plain.kml", format="KML"),
     "shp": shapefiles,
     "gpkg of osm": converted("osm.gpkg", "map.osm"),
     "shp of osm": converted("osm.shapefiles", "map.osm", format="ESRI Shapefile", layers=["points", "lines", "multipolygons"]),
