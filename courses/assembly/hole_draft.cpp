@@ -76,6 +76,8 @@ void refuse(HoleDraft& draft, const char* code, std::optional<LonLat> place, std
 void read_line(HoleDraft& draft, double snap_m) {
     const MapShape& shape = draft.feature->shape;
     const char* draw_it = "draw golf=hole as one line from tee to pin";
+    // A closed way of OpenStreetMap data is an area in an export of it.
+    const char* drawn_closed = "the hole's line is closed: it ends where it starts";
     if (const std::size_t missing = draft.feature->points_missing; missing > 0) {
         return refuse(draft, "hole-points-missing", place_of(shape),
                       std::to_string(missing) + (missing == 1 ? " point" : " points") +
@@ -83,8 +85,7 @@ void read_line(HoleDraft& draft, double snap_m) {
                       "export a larger area, with all points of the hole's line in it");
     }
     if (const auto* polygons = std::get_if<std::vector<LonLatPolygon>>(&shape)) {
-        return refuse(draft, "hole-not-a-line", polygons->front().outer.front(),
-                      "the hole is drawn as an area, not as a line from tee to pin", draw_it);
+        return refuse(draft, "hole-not-a-line", polygons->front().outer.front(), drawn_closed, draw_it);
     }
     if (const auto* point = std::get_if<LonLat>(&shape)) {
         return refuse(draft, "hole-not-a-line", *point,
@@ -106,8 +107,7 @@ void read_line(HoleDraft& draft, double snap_m) {
                       draw_it);
     }
     if (draft.path.front() == draft.path.back()) {
-        return refuse(draft, "hole-not-a-line", place, "the hole's line is closed: it ends where it starts",
-                      draw_it);
+        return refuse(draft, "hole-not-a-line", place, drawn_closed, draw_it);
     }
     const double length = length_of(draft.path);
     if (length < shortest_hole_m || length > longest_hole_m) {

@@ -14,7 +14,7 @@ METRES_PER_DEGREE = 111_150.0
 @dataclasses.dataclass
 class Feature:
     """`kind` and `shape`: point (x, y); line [places]; area [places] without the first place repeated;
-    areas [(outline, [holes in it])]."""
+    areas [(outline, [holes in it])]; lines [[places]]."""
 
     kind: str
     shape: object
@@ -39,6 +39,10 @@ def area(places, tags):
 
 def areas(polygons, tags):
     return Feature("areas", list(polygons), tags_of(tags))
+
+
+def lines(parts, tags):
+    return Feature("lines", [list(part) for part in parts], tags_of(tags))
 
 
 def box(left, bottom, right, top):

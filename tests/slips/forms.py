@@ -57,15 +57,17 @@ class Elements:
         ring = closed(feature.shape)
         self.export("way", self.way(ring, feature.tags), "Polygon", [self.path(ring)] if ring else [], feature.tags)
 
+    def add_lines(self, feature):
+        members = [("", self.way(part, {})) for part in feature.shape]
+        number = self.relation("multilinestring", members, feature.tags)
+        self.export("relation", number, "MultiLineString", [self.path(part) for part in feature.shape], feature.tags)
+
     def add_areas(self, feature):
         members = []
         for outline, inners in feature.shape:
             members.append(("outer", self.way(closed(outline), {})))
             members += [("inner", self.way(closed(inner), {})) for inner in inners]
-        number = 5001 + len(self.relations)
-        body = "".join(f'<member type="way" ref="{way}" role="{role}"/>' for role, way in members)
-        tags = {"type": "multipolygon", **feature.tags}
-        self.relations.append(f'<relation id="{number}" version="1">{body}{self.tags(tags)}</relation>')
+        number = self.relation("multipolygon", members, feature.tags)
         polygons = [[self.path(closed(ring)) for ring in (outline, *inners)] for outline, inners in feature.shape]
         if len(polygons) == 1:
             self.export("relation", number, "Polygon", polygons[0], feature.tags)
@@ -86,6 +88,13 @@ class Elements:
                 known[place] = self.node(place, {})
         body = "".join(f'<nd ref="{known[place]}"/>' for place in places)
         self.ways.append(f'<way id="{number}" version="1">{body}{self.tags(tags)}</way>')
+        return number
+
+    def relation(self, kind, members, tags):
+        number = 5001 + len(self.relations)
+        body = "".join(f'<member type="way" ref="{way}" role="{role}"/>' for role, way in members)
+        words = self.tags({"type": kind, **tags})
+        self.relations.append(f'<relation id="{number}" version="1">{body}{words}</relation>')
         return number
 
     def export(self, kind, number, geometry, coordinates, tags):
@@ -162,7 +171,7 @@ FORMS = {
     "kml of the plain writer": converted("plain.kml", format="KML"),
     "shp": shapefiles,
     "gpkg of osm": converted("osm.gpkg", "map.osm"),
-    "shp of osm": converted("osm.shapefiles", "map.osm", format="ESRI Shapefile", layers=["points", "lines", "multipolygons"]),
+    "shp of osm": converted("osm.shapefiles", "map.osm", format="ESRI Shapefile", layers=["points", "lines", "multilinestrings", "multipolygons"]),
 }
 # Whose features have no ids of OpenStreetMap's elements.
 WITHOUT_IDS = {"drawn geojson"}
