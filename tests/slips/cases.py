@@ -124,7 +124,10 @@ NUMBERS = [
                                area(box(-16, 90, 16, 280), "golf=FAIRWAY"), area(disc(22, 200, 6), "golf=Bunker"),
                                area(disc(-45, 180, 15), "natural=Water")]),
     Case("drawn twice", [*ONE, BUNKER, area(disc(0, 300, 12), "golf=green")], ["drawn-twice"]),
-    Case("hole line drawn twice", [*ONE, line([(0, 0), (0, 300)], "golf=hole|ref=1|par=4")], ["alternative-line"]),
+    Case("hole line drawn twice", [*ONE, line([(0, 0), (0, 300)], "golf=hole|ref=1|par=4")], ["drawn-twice"]),
+    Case("stream and tree drawn twice", [*ONE, *2 * [line([(-80, 150), (80, 160)], "waterway=stream|width=3"),
+                                                     point((4, 170), "natural=tree")]], ["drawn-twice"]),
+    Case("one line of two holes", [*ONE, line([(0, 0), (0, 300)], "golf=hole|ref=10|par=4")]),
 ]
 
 LACKS = [
@@ -191,7 +194,7 @@ RINGS = [
          ["ring-thin"], CROSSED),
     Case("area of no points", [*ONE, area([], "golf=bunker"), area([], "natural=wood"), area([], "building=yes")],
          ["shape-missing"], SHAPELESS),
-    Case("hole line of no points", [*ONE, line([], "golf=hole|ref=2|par=3")], ["hole-line-point"], SHAPELESS),
+    Case("hole lines of no points", [*ONE, *2 * [line([], "golf=hole|ref=2|par=3")]], ["hole-line-point"], SHAPELESS),
     Case("line of one point", [*ONE, line([(30, 30), (30, 30)], "waterway=stream")], ["line-point"]),
     Case("fairway in two parts", [*without("fairway"), areas([(box(-16, 90, 16, 150), []), (box(-16, 180, 16, 280), [])],
                                                              "golf=fairway")]),
