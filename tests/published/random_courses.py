@@ -325,7 +325,8 @@ def main():
         for number in range(seed, seed + holes):
             hole = RandomHole(random.Random(number))
             path.write_text(hole.geojson(), encoding="utf-8")
-            answer = subprocess.run([program, "survey", str(path), "--format", "json"], capture_output=True, text=True, check=False)
+            command = [program, "survey", str(path), "--format", "json"]
+            answer = subprocess.run(command, capture_output=True, text=True, check=False)
             if answer.returncode != 0:
                 comparison.wrong.append(f"seed {number}: {answer.returncode} {answer.stderr}")
                 continue

@@ -171,7 +171,8 @@ FORMS = {
     "kml of the plain writer": converted("plain.kml", format="KML"),
     "shp": shapefiles,
     "gpkg of osm": converted("osm.gpkg", "map.osm"),
-    "shp of osm": converted("osm.shapefiles", "map.osm", format="ESRI Shapefile", layers=["points", "lines", "multilinestrings", "multipolygons"]),
+    "shp of osm": converted("osm.shapefiles", "map.osm", format="ESRI Shapefile",
+                            layers=["points", "lines", "multilinestrings", "multipolygons"]),
 }
 # Whose features have no ids of OpenStreetMap's elements.
 WITHOUT_IDS = {"drawn geojson"}
