@@ -68,7 +68,7 @@ class MapReading {
             }
             openstreetmap = openstreetmap || reader.from_openstreetmap();
         }
-        put_in_order_of_elements(data_.features);
+        put_in_order_of_elements(data_.features, data_.findings);
         data_.attribution = attribution_of(*dataset_, map_.head, openstreetmap);
         if (!mapping_.empty()) mapper_.finish(map_.file, fields_, data_.findings);
     }

@@ -34,7 +34,10 @@ FIRST_YD, LAST_YD, STEP_YD = 150, 320, 10
 ROUNDING_YD = 0.05
 HAIR_YD = 0.001
 TROUBLE = {"bunker": "bunker", "lateral_water_hazard": "penalty_red", "water_hazard": "penalty_yellow", "wood": "trees",
-           "out_of_bounds": "out_of_bounds", "boundary": "out_of_bounds", "stream": "penalty_red"}
+           "out_of_bounds": "out_of_bounds", "boundary": "out_of_bounds", "out_of_bounds_line": "out_of_bounds",
+           "stream": "penalty_red"}
+# Their ring holds what is in bounds; a line is its first edge.
+OUT_BEYOND = ("boundary", "out_of_bounds_line")
 
 
 class Area:
@@ -46,6 +49,8 @@ class Area:
     def feature(self):
         if self.kind == "stream":
             return feature("LineString", self.rings[0], {"waterway": "stream", "width": str(self.width_m)})
+        if self.kind == "out_of_bounds_line":
+            return feature("LineString", self.rings[0][:2], {"golf": "out_of_bounds"})
         other = {"wood": {"natural": "wood"}, "boundary": {"leisure": "golf_course"}}
         tags = other.get(self.kind, {"golf": self.kind})
         return feature("Polygon", [[*ring, ring[0]] for ring in self.rings], tags)
@@ -117,7 +122,7 @@ class Transect:
                 if (y0 <= 0) != (y1 <= 0):
                     offsets.append(x0 + (x1 - x0) * y0 / (y0 - y1))
         offsets.sort()
-        if area.kind == "boundary":  # out is what is not in it
+        if area.kind in OUT_BEYOND:  # out is what is not in it
             offsets = [-math.inf, *offsets, math.inf]
         pairs = [(max(a, -REACH_M), min(b, REACH_M)) for a, b in zip(offsets[::2], offsets[1::2])]
         return [(a, b) for a, b in pairs if a < b]
@@ -201,8 +206,9 @@ class RandomHole:
                     self.areas.append(Area(kind, [self.blob(centre, radius)]))
         if self.rng.random() < 0.4:
             self.add_stream()
-        if self.rng.random() < 0.5:
-            self.add_boundary()
+        bounds = self.rng.random()
+        if bounds < 0.7:
+            self.add_bounds("boundary" if bounds < 0.4 else "out_of_bounds_line")
 
     def is_free(self, kind, centre, radius):
         """Golf's own ground is not in doubt; woods and what is out keep off the fairway's widest."""
@@ -226,8 +232,9 @@ class RandomHole:
                 return
         self.areas.append(Area("stream", [list(ends)], round(self.rng.uniform(1, 8), 1)))
 
-    def add_boundary(self):
-        """A huge square, one side of which runs close by all the golf; woods may reach over it."""
+    def add_bounds(self, kind):
+        """A straight edge that runs close by all the golf; woods may reach over it. What is drawn is a huge square around all
+        else, or the edge alone."""
         plane = Proj(proj="aeqd", lon_0=self.line.corners[0][0], lat_0=self.line.corners[0][1], ellps="WGS84")
         bearing = self.rng.uniform(0, 360)
         turn = math.radians(bearing)
@@ -237,7 +244,7 @@ class RandomHole:
         off_m = max(east * math.sin(turn) + north * math.cos(turn) for east, north in places) + self.rng.uniform(1, 40)
         side = ahead(self.line.corners[0], bearing, off_m)
         near = [ahead(side, bearing - 90, 1500), ahead(side, bearing + 90, 1500)]
-        self.areas.append(Area("boundary", [[*near, *(ahead(place, bearing + 180, 3000) for place in reversed(near))]]))
+        self.areas.append(Area(kind, [[*near, *(ahead(place, bearing + 180, 3000) for place in reversed(near))]]))
 
     def geojson(self):
         corners = self.line.corners

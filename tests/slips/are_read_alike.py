@@ -7,9 +7,8 @@ Every case of cases.py is written in every form of forms.py and surveyed; what t
 findings that the case is about among it. Each case is planned as OpenStreetMap data and in one other form by turns, with
 --everything in all of them. NAMEs: only cases whose name has one of them.
 
-What may differ: the file's name; the order of findings, which is that of the features; where a form has no ids of elements,
-these and whom to credit. FlatGeobuf without ids is not tried: it sorts features by place, so that another of two holes with
-one number comes first. Needs Debian's gdal-bin, python3-gdal and osmium-tool.
+What may differ: the file's name and, where a form has no ids of elements, these and whom to credit. FlatGeobuf without ids is
+not tried: it sorts features by place, so that another of two holes with one number comes first. Needs Debian's gdal-bin, python3-gdal and osmium-tool.
 """
 
 import json
@@ -50,11 +49,6 @@ def normal(value, file, has_ids):
     return value
 
 
-def place_in_order(finding):
-    lon, lat = finding["place"] or (0, 0)
-    return finding["code"], finding["feature"], finding["message"], round(lon, 5), round(lat, 5)
-
-
 class Answer:
     """What the program says of a file."""
 
@@ -74,8 +68,6 @@ class Answer:
         if differs and "findings" in content:
             content["findings"] = [finding for finding in content["findings"] if finding["code"] not in differs]
             content["summary"] = {key: value for key, value in content["summary"].items() if key not in SEVERITIES}
-        content.get("findings", []).sort(key=place_in_order)
-        content.get("warnings", []).sort()
         return content
 
     def differences(self, other, has_ids, differs):
