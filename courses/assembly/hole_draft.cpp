@@ -75,7 +75,8 @@ void read_line(HoleDraft& draft, double snap_m) {
                                              one ? "is" : "are");
     }
     if (const auto* polygons = std::get_if<std::vector<LonLatPolygon>>(&shape)) {
-        return refuse<"hole-not-a-line/area">(draft, polygons->front().outer.front());
+        // A closed way of OpenStreetMap data is an area in an export of it.
+        return refuse<"hole-not-a-line/closed">(draft, polygons->front().outer.front());
     }
     if (const auto* point = std::get_if<LonLat>(&shape)) {
         return refuse<"hole-not-a-line/point">(draft, *point);

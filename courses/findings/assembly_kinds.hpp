@@ -45,8 +45,6 @@ inline constexpr FindingKind assembly_kinds[]{
      "set golf:course:name"},
 
     // The line of a hole.
-    {"hole-not-a-line/area", Weight::error, Bears::on_hole,
-     "the hole is drawn as an area, not as a line from tee to pin", advised::one_line},
     {"hole-not-a-line/point", Weight::error, Bears::on_hole,
      "the hole is drawn as a point, not as a line from tee to pin", advised::one_line},
     {"hole-not-a-line/closed", Weight::error, Bears::on_hole,

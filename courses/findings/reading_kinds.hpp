@@ -52,7 +52,7 @@ inline constexpr FindingKind reading_kinds[]{
      "if they are ground of a hole, say what they mean in a file for --tags"},
 
     // Shapes as they were drawn.
-    {"shape-missing", Weight::warning_if_golf, Bears::on_feature,
+    {"shape-missing", Weight::as_lost, Bears::on_feature,
      "{} has no shape and is left out", advised::draw_it_or_remove_it},
     {"shape-empty", Weight::warning, Bears::on_feature,
      "{} has an empty ring, which is left out", advised::draw_the_outline},
@@ -87,9 +87,9 @@ inline constexpr FindingKind reading_kinds[]{
     {"ring-thin/no-ground", Weight::warning, Bears::on_feature,
      "{} encloses no ground and is left out",
      "draw its outline or remove it"},
-    // "" or " (2 of its 3 points are not in the file)".
+    // "2 of its 3 points are".
     {"ring-thin/way", Weight::as_lost, Bears::on_feature,
-     "{} has fewer than two points{} and is left out",
+     "{} has fewer than two points ({} not in the file) and is left out",
      "draw it or remove the way"},
     {"ring-thin/cut", Weight::as_lost, Bears::on_feature,
      "{} holds no ground in what is left of it and is left out", advised::export_more},

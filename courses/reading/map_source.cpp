@@ -7,6 +7,7 @@
 #include "courses/findings/finding_kinds.hpp"
 #include "courses/gdal_session.hpp"
 #include "courses/reading/attribution.hpp"
+#include "courses/reading/element_order.hpp"
 #include "courses/reading/layer_reading.hpp"
 #include "courses/reading/map_box.hpp"
 #include "courses/reading/map_opening.hpp"
@@ -68,6 +69,7 @@ class MapReading {
             }
             openstreetmap = openstreetmap || reader.from_openstreetmap();
         }
+        put_in_order_of_elements(data_.features, data_.findings);
         data_.attribution = attribution_of(*dataset_, map_.head, openstreetmap);
         if (!mapping_.empty()) mapper_.finish(map_.file, fields_, data_.findings);
     }

@@ -95,7 +95,10 @@ class FeatureMaking {
             return add_middle(1, way.id, feature, *way.middle);
         if (role == Role::hole) return make_hole_line(way, feature, std::move(points));
         if (points.missing > 0) return make_cut(way, role, feature, std::move(points));
-        if (points.count < 2) return report_thin(feature, points);
+        if (points.count == 0) {
+            report<"shape-missing">(feature, std::nullopt);
+            return;
+        }
         ShapeParts parts;
         parts.paths = std::move(points.runs);
         add(1, way.id, feature, std::move(parts));
@@ -121,11 +124,8 @@ class FeatureMaking {
     }
 
     void report_thin(const MapFeature& feature, const WayPoints& points) {
-        const std::string why =
-            points.missing > 0 ? " (" + share_of(points.missing, points.missing + points.count, "points") +
-                                     " not in the file)"
-                               : "";
-        report<"ring-thin/way">(feature, points.any(), why);
+        report<"ring-thin/way">(feature, points.any(),
+                                share_of(points.missing, points.missing + points.count, "points"));
     }
 
     void make_cut(const OsmWay& way, Role role, MapFeature& feature, WayPoints points) {

@@ -101,9 +101,10 @@ class Former {
             points_.push_back(middle_of(path));
             return;
         }
-        const bool closed = path.size() > 3 && path.front() == path.back();
+        const bool comes_back = path.front() == path.back();
+        const bool closed = comes_back && path.size() > 3;
         const bool thin = different_points(path) < 3;
-        if (thin && (closed || form_ != Form::any)) {
+        if (thin && (closed || (comes_back && form_ != Form::any))) {
             report_thin(path);
         } else if (closed || close_gap(path)) {
             polygons_.push_back({std::move(path), {}});

@@ -1,6 +1,7 @@
 #include "courses/reading/stray_points.hpp"
 
 #include <cmath>
+#include <tuple>
 
 #include "courses/reading/ogr_shapes.hpp"
 #include "courses/tags/feature_findings.hpp"
@@ -49,6 +50,18 @@ std::optional<std::size_t> stray_point(const LonLatPath& path, bool closed, cons
     return is_stray ? std::optional(worst) : std::nullopt;
 }
 
+// The nearer of the two points beside it, of two as near the western one: whichever way round it is drawn.
+LonLat nearest_neighbour(const LonLatPath& path, std::size_t point, bool closed) {
+    const bool seam = closed && path.front() == path.back();
+    const std::size_t count = seam ? path.size() - 1 : path.size();
+    const LonLat& before = path[(point + count - 1) % count];
+    const LonLat& behind = path[(point + 1) % count];
+    const auto key = [&](const LonLat& place) {
+        return std::tuple(std::round(roughly(place, path[point])), place.lon_deg, place.lat_deg);
+    };
+    return key(before) <= key(behind) ? before : behind;
+}
+
 class StrayPoints {
   public:
     explicit StrayPoints(std::vector<Finding>& findings) : findings_(findings) {}
@@ -72,7 +85,7 @@ class StrayPoints {
             stray_point(path, closed, closed ? outline_limits : line_limits);
         if (!stray) return;
         const LonLat place = path[*stray];
-        const LonLat& beside = path[*stray == 0 ? 1 : *stray - 1];
+        const LonLat beside = nearest_neighbour(path, *stray, closed);
         const bool is_seam = closed && *stray == 0 && path.front() == path.back();
         findings_.push_back(finding_on<"point-stray">(feature, beside, roughly(beside, place) / 1000.0));
         path.erase(path.begin() + static_cast<std::ptrdiff_t>(*stray));

@@ -96,6 +96,8 @@ std::string tag_key(std::string_view field, std::string_view value) {
     if (plain == "building:height" || plain == "building:h") return "building:height";
     if (plain == "intermitte") return "intermittent";
     if (plain == "diameter:c") return "diameter_crown";
+    if (plain == "width:average" || plain == "width:aver") return "width:average";
+    if (plain == "disc:golf:hole" || plain == "disc:golf:") return "disc_golf:hole";
     if (plain == "penalty:ar") return "penalty_area";
     return key;
 }

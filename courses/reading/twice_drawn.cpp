@@ -30,29 +30,29 @@ struct ByPlaces {
 
 struct Drawn {
     Role role;
-    std::string id;  // of areas, whose rings say enough, what they are called
+    std::string name;  // what it is called
     std::vector<LonLatPath> outlines;
 
     bool operator<(const Drawn& other) const {
-        if (std::tie(role, id) != std::tie(other.role, other.id))
-            return std::tie(role, id) < std::tie(other.role, other.id);
+        if (std::tie(role, name) != std::tie(other.role, other.name))
+            return std::tie(role, name) < std::tie(other.role, other.name);
         return std::lexicographical_compare(outlines.begin(), outlines.end(), other.outlines.begin(),
                                             other.outlines.end(), ByPlaces());
     }
 };
 
 Drawn drawn(const MapFeature& feature) {
+    // One outline may be drawn once for each tee it serves, one line for each hole it is.
     Drawn result{feature.role(), "", {}};
+    for (const char* key : {"name", "tee", "ref"})
+        result.name += feature.tag(key) + "|";
     if (const auto* polygons = std::get_if<std::vector<LonLatPolygon>>(&feature.shape)) {
-        // One outline may be drawn once for each tee it serves.
-        result.id = feature.tag("name") + "|" + feature.tag("tee") + "|" + feature.tag("ref");
         for (const LonLatPolygon& polygon : *polygons)
             result.outlines.push_back(canonical(polygon.outer));
     } else if (const auto* paths = std::get_if<std::vector<LonLatPath>>(&feature.shape)) {
-        result.id = feature.id;
+        result.name += feature.tag("par") + "|" + feature.tag("golf:course:name");
         result.outlines = *paths;
     } else {
-        result.id = feature.id;
         result.outlines = {{std::get<LonLat>(feature.shape)}};
     }
     return result;
@@ -91,6 +91,7 @@ void drop_what_is_drawn_twice(std::vector<MapFeature>& features, std::vector<Fin
     std::map<Drawn, std::size_t> first;
     std::vector<bool> dropped(features.size(), false);
     for (std::size_t i = 0; i < features.size(); ++i) {
+        if (!place_of(features[i].shape)) continue;  // a hole's line without points: each is to be told
         const auto [entry, is_new] = first.try_emplace(drawn(features[i]), i);
         if (is_new) continue;
         const bool better = inner_rings(features[i]) > inner_rings(features[entry->second]);

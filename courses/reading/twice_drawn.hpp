@@ -14,7 +14,7 @@ void cut_out_inner_rings(const std::vector<MapFeature>& bare, std::vector<MapFea
 
 // Of areas with the same role and the same outer ring one is kept, with inner rings if any has them: a
 // multipolygon whose tags are on its outer way comes twice out of GDAL's default settings. Of lines and
-// points with the same role, id and shape one is kept. What is dropped is a note.
+// points with the same role, name and shape one is kept. What is dropped is a note.
 void drop_what_is_drawn_twice(std::vector<MapFeature>& features, std::vector<Finding>& findings);
 
 }  // namespace landwidth
