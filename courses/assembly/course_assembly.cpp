@@ -9,6 +9,7 @@
 #include "courses/assembly/course_groups.hpp"
 #include "courses/assembly/fairway_owners.hpp"
 #include "courses/assembly/hole_assembly.hpp"
+#include "courses/assembly/reach_of_play.hpp"
 #include "courses/findings/finding_kinds.hpp"
 #include "geometry/error.hpp"
 
@@ -127,7 +128,10 @@ Course assemble_course(const MapData& map, const CourseRequest& request, const M
     if (wants_all) append(points_for_holes(ground, all), course.findings);
     append(ground_missing(around), course.findings);
     const std::vector<const MapFeature*> boundaries = boundaries_of(chosen);
-    if (boundaries.empty()) append({finding_on_course<"boundary-missing">()}, course.findings);
+    if (boundaries.empty())
+        append(boundary_missing(index, groups, box_of(lines).grown(reach_of_play_m),
+                                map.stated_extent().has_value()),
+               course.findings);
 
     // What it repairs is told where a hole that is wanted needs it.
     RepairLog untold;

@@ -28,6 +28,20 @@ std::vector<Finding> points_for_holes(const CourseGround& ground,
     return findings;
 }
 
+std::vector<Finding> boundary_missing(const MapIndex& map, const std::vector<CourseGroup>& groups,
+                                      const DegreeBox& holes, bool knows_edge) {
+    for (const IndexedFeature* indexed : map.with_role(Role::boundary)) {
+        const bool anothers = std::ranges::any_of(groups, [&](const CourseGroup& group) {
+            return std::ranges::find(group.boundaries, indexed->feature) != group.boundaries.end();
+        });
+        const bool area = std::holds_alternative<std::vector<LonLatPolygon>>(indexed->feature->shape);
+        if (area && !anothers && indexed->box.meets(holes))
+            return {finding_on_course<"boundary-beside">(indexed->feature->label())};
+    }
+    if (!knows_edge) return {finding_on_course<"boundary-missing/edge-unknown">()};
+    return {finding_on_course<"boundary-missing">()};
+}
+
 std::vector<Finding> ground_missing(const std::vector<const IndexedFeature*>& around) {
     std::set<Role> roles;
     for (const IndexedFeature* indexed : around)

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "courses/assembly/course_ground.hpp"
+#include "courses/assembly/course_groups.hpp"
 #include "courses/assembly/hole_draft.hpp"
 #include "courses/assembly/map_index.hpp"
 #include "courses/finding.hpp"
@@ -14,6 +15,12 @@ namespace landwidth {
 // golf=hole on a point is a cup when it lies in a green; else a hole that cannot be planned, unless one of
 // `holes` is the line to it.
 std::vector<Finding> points_for_holes(const CourseGround& ground, const std::vector<const HoleDraft*>& holes);
+
+// A course without a boundary of its own: there is none, it lies beside the holes, or there is none and the
+// file does not say where its map ends either. `groups`: all courses of the map; `holes`: the box of the
+// chosen ones'.
+std::vector<Finding> boundary_missing(const MapIndex& map, const std::vector<CourseGroup>& groups,
+                                      const DegreeBox& holes, bool knows_edge);
 
 // What none of the features around a course is: it is more likely missing on the map than on the ground.
 std::vector<Finding> ground_missing(const std::vector<const IndexedFeature*>& around);

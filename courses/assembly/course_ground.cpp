@@ -70,6 +70,19 @@ CourseGround::CourseGround(const std::vector<const IndexedFeature*>& features, L
             pins_.push_back(
                 {&feature, *point, frame_.to_plane(*point), indexed->feature->role() == Role::hole});
     }
+    end_lines(features);
+}
+
+void CourseGround::end_lines(const std::vector<const IndexedFeature*>& features) {
+    for (const IndexedFeature* indexed : features) {
+        const auto* paths = std::get_if<std::vector<LonLatPath>>(&indexed->feature->shape);
+        const bool is_line = indexed->feature->role() == Role::hole && paths != nullptr && !paths->empty() &&
+                             !paths->back().empty();
+        if (!is_line) continue;
+        const Point end = frame_.to_plane(paths->back().back());
+        for (GreenGround& green : greens_)
+            if (green.region.contains(end)) green.lines.push_back(indexed->feature);
+    }
 }
 
 void CourseGround::add_greens(const MapFeature& feature, const PlaneDrawing& drawing, const Region& ranges) {
@@ -79,7 +92,7 @@ void CourseGround::add_greens(const MapFeature& feature, const PlaneDrawing& dra
         Region region = ground_of(green, drawing, 0.0);
         if (region.empty()) continue;
         const bool practice = is_for_practice(feature) || ranges.contains(middle_of(region));
-        greens_.push_back({green, std::move(region), practice});
+        greens_.push_back({green, std::move(region), practice, {}});
     }
 }
 

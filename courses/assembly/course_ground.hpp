@@ -31,6 +31,7 @@ struct GreenGround {
     FeaturePart part;
     Region region;
     bool practice;  // tagged or named as a practice green, or on a driving range: of no hole
+    std::vector<const MapFeature*> lines;  // the holes whose line, as it was drawn, ends in it
 };
 
 struct TeeGround {
@@ -69,6 +70,7 @@ class CourseGround {
 
   private:
     void add_greens(const MapFeature& feature, const PlaneDrawing& drawing, const Region& ranges);
+    void end_lines(const std::vector<const IndexedFeature*>& features);
     void add_tees(const MapFeature& feature, const PlaneDrawing& drawing, const Region& ranges);
 
     PlaneFrame frame_;

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "courses/assembly/reach_of_play.hpp"
 #include "courses/tags/vocabulary.hpp"
 
 namespace landwidth {
@@ -11,8 +12,6 @@ namespace {
 
 // Shares of an area from which on it lies in another one, or in a penalty area (assumptions).
 constexpr double inside = 0.5, inside_water = 0.9;
-// Narrower overlaps are slips of the pen, metres; so far from the line of play balls come down (assumptions).
-constexpr double slip_m = 2.0, in_play_m = 75.0;
 // Branches reach no further over open ground; a wider strip was never cut out of the wood (an assumption).
 constexpr double longest_branches_m = 10.0;
 // Less is no overlap, square metres.
@@ -36,12 +35,13 @@ struct Overlap {
     bool lies_in(double share, const DrawnGround& outer) const {
         return share >= (is_penalty_area(outer.lie) ? inside_water : inside);
     }
+    // Drawn twice, as two things.
+    bool are_alike() const { return std::min(share_of_a, share_of_b) >= inside_water; }
     // The one that lies in the other; null when neither does.
     const DrawnGround* inner() const {
         const bool a_smaller = share_of_a >= share_of_b;
         const double share = a_smaller ? share_of_a : share_of_b;
-        // Drawn twice, as two things: neither is the smaller.
-        if (std::min(share_of_a, share_of_b) >= inside_water) return nullptr;
+        if (are_alike()) return nullptr;
         return lies_in(share, a_smaller ? b : a) ? (a_smaller ? &a : &b) : nullptr;
     }
     const DrawnGround& first_in_order() const { return rank_of(a.lie) <= rank_of(b.lie) ? a : b; }
@@ -57,6 +57,9 @@ const DrawnGround& Overlap::upper() const {
             object.lie == Lie::trees && is_open_ground(other.lie) && other.evidence == Evidence::golf_area;
         return stands ? object : first_in_order();
     }
+    // A pond in a yellow penalty area is part of it.
+    if (is_penalty_area(a.lie) && is_penalty_area(b.lie) && a.evidence != b.evidence)
+        return a.evidence == Evidence::golf_area ? a : b;
     if (const DrawnGround* smaller = inner()) return *smaller;
     if (a.evidence != b.evidence) {
         const DrawnGround& golf = a.evidence == Evidence::golf_area ? a : b;
@@ -73,7 +76,7 @@ class Settling {
         : drawn_(drawn),
           frame_(frame),
           notes_(notes),
-          play_(Region::around(line.vertices(), in_play_m)),
+          play_(Region::around(line.vertices(), reach_of_play_m)),
           cuts_(drawn.size()) {
         // A wood of a whole county is cut to the hole once and not for every bunker.
         const Region here = Region::box(extent);
@@ -111,11 +114,16 @@ class Settling {
         if (area < least_overlap_m2) return;
         const Overlap overlap{a, b, std::move(common), area / a.whole_m2, area / b.whole_m2};
         const DrawnGround& upper = overlap.upper();
+        const bool is_marked_water =
+            is_penalty_area(a.lie) && is_penalty_area(b.lie) && a.evidence != b.evidence;
         const bool a_is_upper = &upper == &a;
         const DrawnGround& lower = a_is_upper ? b : a;
         if (&upper != &overlap.first_in_order())
             cuts_[a_is_upper ? k : i].push_back(near_[a_is_upper ? i : k]);
-        if (std::max(overlap.share_of_a, overlap.share_of_b) >= inside_water) return;
+        // The one lies in the other; of two drawn alike neither does.
+        if (std::max(overlap.share_of_a, overlap.share_of_b) >= inside_water &&
+            (!overlap.are_alike() || is_marked_water))
+            return;
         if (a.evidence == Evidence::object || b.evidence == Evidence::object) return;
         if (overlap.common.grown(-0.5 * slip_m).empty()) return;
         const bool hangs = lower.lie == Lie::trees && is_open_ground(upper.lie) &&
@@ -131,7 +139,9 @@ class Settling {
                    ground.evidence == Evidence::land_cover;
         };
         const auto golf = [](const DrawnGround& ground) { return ground.evidence == Evidence::golf_area; };
-        if (!overlap.has(covers) || !overlap.has(golf) || !overlap.common.meets(play_)) return;
+        const auto sand = [](const DrawnGround& ground) { return ground.lie == Lie::bunker; };
+        const bool matters = overlap.has(covers) && (overlap.has(golf) || overlap.has(sand));
+        if (!matters || !overlap.common.meets(play_)) return;
         const DrawnGround& first = golf(overlap.a) ? overlap.a : overlap.b;
         const DrawnGround& second = &first == &overlap.a ? overlap.b : overlap.a;
         notes_.add_pair<"overlap-unclear">(

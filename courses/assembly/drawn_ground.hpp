@@ -4,6 +4,7 @@
 // - Of two areas the one that lies in the other counts: an island of fairway in a lake or a waste bunker, a
 //   copse or a patch of drawn rough in a fairway, a bunker in a green. An area lies in another when at least
 //   half of it does; in a penalty area when at least nine tenths do, since water is seldom drawn too large.
+// - Water without a golf tag in a penalty area that was drawn for golf is part of it.
 // - Where neither lies in the other, drawn golf ground counts over land cover (fairway or drawn rough over a
 //   wood, fairway over sand). Over a strip so narrow that branches reach across it the wood's then hang, as
 //   high as the wood is; a wider one was cut out of the wood. Else the order of LiePartition decides.

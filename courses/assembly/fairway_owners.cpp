@@ -3,6 +3,9 @@
 #include <algorithm>
 #include <limits>
 
+#include "courses/assembly/hole_refs.hpp"
+#include "courses/assembly/reach_of_play.hpp"
+
 namespace landwidth {
 
 namespace {
@@ -13,6 +16,7 @@ using Paths = std::vector<std::vector<Point>>;
 
 struct HoleLines {
     const MapFeature* feature;
+    std::string number;
     Paths paths;
 };
 
@@ -44,7 +48,15 @@ double distance_to(const Paths& paths, Point place) {
     return nearest;
 }
 
-std::set<const MapFeature*> owners_of(const Region& fairway, const std::vector<HoleLines>& holes) {
+std::set<const MapFeature*> owners_of(const Region& fairway, const std::vector<std::string>& numbers,
+                                      const std::vector<HoleLines>& holes) {
+    std::set<const MapFeature*> numbered;
+    for (const HoleLines& hole : holes) {
+        const bool bears_it = std::ranges::find(numbers, hole.number) != numbers.end();
+        if (bears_it && distance_to(hole.paths, middle_of(fairway)) <= reach_of_play_m)
+            numbered.insert(hole.feature);
+    }
+    if (!numbered.empty()) return numbered;
     std::vector<double> runs;
     for (const HoleLines& hole : holes)
         runs.push_back(run_through(fairway, hole.paths));
@@ -77,7 +89,8 @@ FairwayOwners::FairwayOwners(const std::vector<const IndexedFeature*>& features,
     const PlaneDrawing drawing(frame, repairs);
     std::vector<HoleLines> lines;
     for (const HoleDraft* hole : holes) {
-        HoleLines& hole_lines = lines.emplace_back(HoleLines{hole->feature, {drawing.path(hole->path)}});
+        HoleLines& hole_lines =
+            lines.emplace_back(HoleLines{hole->feature, hole->number, {drawing.path(hole->path)}});
         for (const LonLatPath& alternative : hole->alternatives)
             hole_lines.paths.push_back(drawing.path(alternative));
     }
@@ -86,7 +99,9 @@ FairwayOwners::FairwayOwners(const std::vector<const IndexedFeature*>& features,
         if (indexed->feature->role() != Role::fairway || polygons == nullptr) continue;
         for (std::size_t part = 0; part < polygons->size(); ++part) {
             const Region region = drawing.area(*indexed->feature, (*polygons)[part]);
-            if (!region.empty()) owners_[{indexed->feature, part}] = owners_of(region, lines);
+            if (region.empty()) continue;
+            owners_[{indexed->feature, part}] =
+                owners_of(region, refs_in(indexed->feature->tag("ref")), lines);
         }
     }
 }

@@ -1,7 +1,8 @@
 // Which fairway is for which hole: landing width is the width of the hole's own.
 //
-// An area of fairway belongs to the hole whose line runs furthest through it, and to every other whose line
-// runs at least a quarter as far through it (an assumption: a double fairway serves both, a line that cuts a
+// An area of fairway that bears the number of a hole whose line passes its middle within 100 m belongs to
+// that. Any other belongs to the hole whose line runs furthest through it, and to every other whose line runs
+// at least a quarter as far through it (an assumption: a double fairway serves both, a line that cuts a
 // corner of the next hole's does not make it its own). One that no line runs through belongs to the hole
 // whose line passes nearest to its middle. The areas of a feature count one by one.
 #pragma once

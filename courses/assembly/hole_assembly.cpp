@@ -6,6 +6,7 @@
 
 #include "courses/assembly/hole_ground.hpp"
 #include "courses/assembly/out_of_bounds.hpp"
+#include "courses/assembly/reach_of_play.hpp"
 #include "courses/assembly/scorecard.hpp"
 #include "courses/assembly/sea.hpp"
 #include "courses/assembly/tee_choice.hpp"
@@ -17,9 +18,9 @@ namespace {
 
 // Finer than the outline of a wood is known.
 constexpr double canopy_cell_m = 1.0;
-// Balls come down so far from the line of play (an assumption, of findings only).
-constexpr double in_reach_m = 60.0;
 
+// What comes so near to the line of play is on it.
+constexpr double on_line_m = 0.5;
 // Long outlines are drawn right so far beyond the hole's ground, see outline_near.
 constexpr double beyond_extent_m = 100.0;
 
@@ -83,7 +84,9 @@ bool lies_within(const Box& inner, const Box& outer) {
 void report_map_edge(HoleDraft& draft, const std::vector<Point>& line, const std::optional<Box>& map,
                      const PlaneFrame& frame) {
     if (!map) return;
-    const Box reach = box_around(line, in_reach_m);
+    const Box reach = box_around(line, reach_of_play_m);
+    for (const auto& [end, name] : {std::pair{line.front(), "tee"}, std::pair{line.back(), "pin"}})
+        if (!map->contains(end)) return draft.report<"map-edge/beyond">(frame.to_lonlat(end), name);
     const double beyond_m = std::max(std::max(map->min.x - reach.min.x, map->min.y - reach.min.y),
                                      std::max(reach.max.x - map->max.x, reach.max.y - map->max.y));
     if (beyond_m <= 0.0) return;
@@ -91,7 +94,7 @@ void report_map_edge(HoleDraft& draft, const std::vector<Point>& line, const std
         return std::min(std::min(p.x - map->min.x, map->max.x - p.x),
                         std::min(p.y - map->min.y, map->max.y - p.y));
     });
-    const double from_line_m = std::max(0.0, in_reach_m - beyond_m);
+    const double from_line_m = std::max(0.0, reach_of_play_m - beyond_m);
     draft.report<"map-edge">(frame.to_lonlat(*nearest), std::lround(from_line_m));
 }
 
@@ -165,6 +168,7 @@ LaidGround laid_ground(HoleDraft& draft, const PlayedLine& played, const NearGro
         lies_drawn.layers.push_back({Lie::out_of_bounds, std::move(out)});
     std::ranges::move(lies_drawn.overhang, std::back_inserter(ground.tall));
     Region sea = sea_beside(ground.coastlines, drawing, line, extent, map_box, course.notes, draft);
+    tell_ground_in_sea(sea, ground.coastlines, ground.drawn, drawing, line, course.notes);
     if (!sea.empty()) lies_drawn.layers.push_back({Lie::penalty_red, std::move(sea)});
     add_other_holes(draft, course, drawing, extent, near.degrees, ground.surroundings);
     LiePartition lies(extent, lies_drawn.layers, bounds.in_bounds);
@@ -179,7 +183,13 @@ Hole laid_hole(HoleDraft& draft, const Par& par, std::optional<int> stroke_index
     const FeaturePart& green = course.ground.greens()[*draft.green].part;
     FairwayGround fairways =
         fairways_of(*draft.feature, course.fairways, near.features, *green.feature, green.part, drawing);
-    if (par.strokes > 3 && fairways.own.empty()) draft.report<"fairway-missing">(std::nullopt, par.strokes);
+    if (par.strokes > 3) {
+        const bool crossed = fairways.own.meets(Region::around(played.line.vertices(), on_line_m));
+        if (fairways.own.empty())
+            draft.report<"fairway-missing">(std::nullopt, par.strokes);
+        else if (!crossed)
+            draft.report<"fairway-missing/beside">(std::nullopt);
+    }
     return {.ref = draft.ref,
             .name = draft.feature->tag("name"),
             .feature = draft.feature->label(),

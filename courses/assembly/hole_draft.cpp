@@ -111,7 +111,8 @@ std::vector<std::string> numbers_of(const HoleDraft& draft) {
 }
 
 void find_ends(HoleDraft& draft, const CourseGround& ground, double snap_m) {
-    const std::optional<HoleEnds> ends = ends_of(draft.path, numbers_of(draft), ground, snap_m);
+    const std::optional<HoleEnds> ends =
+        ends_of(*draft.feature, draft.path, numbers_of(draft), ground, snap_m);
     if (!ends) {
         return refuse<"green-missing">(draft, draft.path.back(), std::lround(snap_m));
     }

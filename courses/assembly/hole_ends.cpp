@@ -10,10 +10,13 @@ namespace landwidth {
 namespace {
 
 // Prices, metres; see the header.
-constexpr double price_of_crossing = 40.0, price_of_number = 50.0, price_of_turning = 40.0;
+constexpr double price_of_crossing = 40.0, price_of_number = 50.0, price_of_turning = 40.0,
+                 price_of_anothers_green = 100.0;
 constexpr double price_of_gap = 2.0, price_of_going_on = 0.25, price_of_tee_distance = 0.5,
                  dearest_tee = 30.0;
 constexpr double furthest_past_m = 150.0, reach_by_number = 3.0;
+// A line starts at a tee, and in a green, within this.
+constexpr double at_tee_m = 10.0, in_green_m = 1.0;
 // Of choices that cost the same the smaller green: a price for a square metre.
 constexpr double price_of_area = 1e-6;
 
@@ -50,9 +53,14 @@ std::optional<Passage> passage_of(const std::vector<Point>& path, const Region& 
 
 class Direction {
   public:
-    Direction(std::vector<Point> path, bool turned, const std::vector<std::string>& numbers,
-              const CourseGround& ground, double snap_m)
-        : path_(std::move(path)), turned_(turned), numbers_(numbers), ground_(ground), snap_m_(snap_m) {
+    Direction(const MapFeature& hole, std::vector<Point> path, bool turned,
+              const std::vector<std::string>& numbers, const CourseGround& ground, double snap_m)
+        : hole_(hole),
+          path_(std::move(path)),
+          turned_(turned),
+          numbers_(numbers),
+          ground_(ground),
+          snap_m_(snap_m) {
         for (std::size_t i = 1; i < path_.size(); ++i)
             length_m_ += distance(path_[i - 1], path_[i]);
         for (const GreenGround& green : ground.greens())
@@ -64,13 +72,18 @@ class Direction {
 
     // Adds the choices of this direction to the best so far.
     void choose(std::optional<HoleEnds>& best, double& least) const {
+        if (turned_ && starts_at_tee(path_.back()) && !starts_at_tee(path_.front())) return;
         for (std::size_t i = 0; i < ground_.greens().size(); ++i) {
             if (ground_.greens()[i].practice) continue;
             const HoleEnds ends = ending_in(i);
             const double reach = snap_m_ * (ends.bears_number ? reach_by_number : 1.0);
             const bool in_reach = passages_[i] ? ends.past_by_m <= furthest_past_m : ends.short_by_m <= reach;
-            if (!in_reach) continue;
-            if (const double price = price_ + price_of(ends); price < least) {
+            const bool starts_in_it = ends.past_by_m > 0.0 && passages_[i]->enters_m <= in_green_m;
+            const bool anothers = ends_another(ground_.greens()[i]);
+            if (!in_reach || starts_in_it || (turned_ && anothers && !ends.bears_number)) continue;
+            double price = price_ + price_of(ends);
+            if (anothers && ends.past_by_m > 0.0 && ends_in_a_green()) price += price_of_anothers_green;
+            if (price < least) {
                 least = price;
                 best = ends;
             }
@@ -78,6 +91,21 @@ class Direction {
     }
 
   private:
+    bool starts_at_tee(Point place) const {
+        const auto tee = ground_.nearest_tee(place);
+        return tee && tee->distance_m <= at_tee_m;
+    }
+
+    bool ends_another(const GreenGround& green) const {
+        return std::ranges::any_of(green.lines, [&](const MapFeature* line) { return line != &hole_; });
+    }
+
+    bool ends_in_a_green() const {
+        return std::ranges::any_of(ground_.greens(), [&](const GreenGround& green) {
+            return !green.practice && green.region.contains(path_.back());
+        });
+    }
+
     HoleEnds ending_in(std::size_t green) const {
         const GreenGround& own = ground_.greens()[green];
         const std::vector<std::string> refs = refs_in(own.part.feature->tag("ref"));
@@ -109,6 +137,7 @@ class Direction {
         return price;
     }
 
+    const MapFeature& hole_;
     std::vector<Point> path_;
     bool turned_;
     const std::vector<std::string>& numbers_;
@@ -121,16 +150,17 @@ class Direction {
 
 }  // namespace
 
-std::optional<HoleEnds> ends_of(const LonLatPath& path, const std::vector<std::string>& numbers,
-                                const CourseGround& ground, double snap_m) {
+std::optional<HoleEnds> ends_of(const MapFeature& hole, const LonLatPath& path,
+                                const std::vector<std::string>& numbers, const CourseGround& ground,
+                                double snap_m) {
     std::vector<Point> points;
     for (const LonLat& place : path)
         points.push_back(ground.frame().to_plane(place));
     std::optional<HoleEnds> best;
     double least = std::numeric_limits<double>::infinity();
-    Direction(points, false, numbers, ground, snap_m).choose(best, least);
+    Direction(hole, points, false, numbers, ground, snap_m).choose(best, least);
     std::ranges::reverse(points);
-    Direction(points, true, numbers, ground, snap_m).choose(best, least);
+    Direction(hole, points, true, numbers, ground, snap_m).choose(best, least);
     return best;
 }
 

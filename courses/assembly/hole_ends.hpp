@@ -6,10 +6,13 @@
 // - 40 for every other green it crosses before: one does not play across greens,
 // - 50 less where the green bears the hole's number, 50 more where it bears only others,
 // - a half for every metre from the line's start to the nearest tee, 30 at most,
-// - 40 for turning the line round.
+// - 40 for turning the line round,
+// - 100 for a green that the line runs on behind, to end in another, where another hole's line ends in it.
 // A green is in reach within snap_m of the line's end, within three times as much with the hole's number on
-// it, and when the line crosses it no more than 150 m before its end. Practice greens (so tagged or named, or
-// on a driving range) are none.
+// it, and when the line crosses it no more than 150 m before its end; not the one the line starts in.
+// Practice greens (so tagged or named, or on a driving range) are none. A line that starts at a tee and does
+// not end at one is not turned round, and none is turned round to a green in which another hole's line ends,
+// unless that bears the hole's number: rather is its own green missing.
 #pragma once
 
 #include <optional>
@@ -29,10 +32,11 @@ struct HoleEnds {
     bool bears_number, bears_other_number;
 };
 
-// `path`: at least two points; `numbers`: of the hole, may be empty. Absent when no green is in reach of
-// either end.
-std::optional<HoleEnds> ends_of(const LonLatPath& path, const std::vector<std::string>& numbers,
-                                const CourseGround& ground, double snap_m);
+// `path`: of the hole, at least two points; `numbers`: of the hole, may be empty. Absent when no green is in
+// reach of either end.
+std::optional<HoleEnds> ends_of(const MapFeature& hole, const LonLatPath& path,
+                                const std::vector<std::string>& numbers, const CourseGround& ground,
+                                double snap_m);
 
 // The path, running towards the green, without what lies behind it.
 LonLatPath ended_in_green(const LonLatPath& path, const Region& green, const PlaneFrame& frame);

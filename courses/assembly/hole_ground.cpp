@@ -1,6 +1,7 @@
 #include "courses/assembly/hole_ground.hpp"
 
 #include "courses/assembly/course_ground.hpp"
+#include "courses/assembly/reach_of_play.hpp"
 #include "courses/tags/vocabulary.hpp"
 #include "courses/text.hpp"
 
@@ -11,8 +12,6 @@ namespace {
 // Nominal widths where a road or path has no width tag: two lanes, one buggy (assumptions; cautions only).
 constexpr double road_width_m = 6.0;
 constexpr double path_width_m = 2.5;
-// So far from the line of play a fence or a beach is in play (an assumption; notes only).
-constexpr double in_play_m = 60.0;
 constexpr double line_width_m = 0.5;
 
 class GroundOfHole {
@@ -27,15 +26,21 @@ class GroundOfHole {
           here_(here),
           assumptions_(assumptions),
           notes_(notes),
-          in_play_(Region::around(line.vertices(), in_play_m)) {}
+          in_play_(Region::around(line.vertices(), reach_of_play_m)) {}
 
     HoleGround find(const std::vector<const IndexedFeature*>& near) {
+        for (const IndexedFeature* indexed : near)
+            if (is_penalty_role(indexed->feature->role())) marked_.push_back(indexed->feature);
         for (const IndexedFeature* indexed : near)
             take(*indexed->feature);
         return std::move(ground_);
     }
 
   private:
+    static bool is_penalty_role(Role role) {
+        return role == Role::yellow_penalty_area || role == Role::red_penalty_area;
+    }
+
     void take(const MapFeature& feature) {
         switch (feature.role()) {
             case Role::tee:
@@ -178,10 +183,22 @@ class GroundOfHole {
     void take_water(const MapFeature& feature) {
         if (is_under_ground(feature.tags)) return note<"water-under-ground">(feature);
         if (is_intermittent(feature.tags)) note<"water-intermittent">(feature);
-        if (!is_golf(feature.role())) note<"water-as-red">(feature);
+        if (!is_golf(feature.role()) && !lies_in_marked_area(feature)) note<"water-as-red">(feature);
         if (std::holds_alternative<std::vector<LonLatPolygon>>(feature.shape)) return add_areas(feature);
         if (std::holds_alternative<LonLat>(feature.shape)) return note<"area-missing/water">(feature);
         add_around(*meaning_of(feature.role()).lie, feature, 0.5 * width_of_water(feature));
+    }
+
+    // Whether a penalty area drawn for golf holds all of this water.
+    bool lies_in_marked_area(const MapFeature& water) const {
+        if (marked_.empty()) return false;
+        const bool area = std::holds_alternative<std::vector<LonLatPolygon>>(water.shape);
+        const Region here = (area ? drawing_.area(water) : around(water, 0.5 * line_width_m))
+                                .common_with(Region::box(extent_));
+        std::vector<Region> marked;
+        for (const MapFeature* feature : marked_)
+            marked.push_back(drawing_.area(*feature));
+        return !here.empty() && here.without(Region::united(marked).grown(line_width_m)).empty();
     }
 
     double width_of_water(const MapFeature& feature) {
@@ -231,6 +248,7 @@ class GroundOfHole {
     const MapAssumptions& assumptions_;
     FeatureNotes& notes_;
     Region in_play_;
+    std::vector<const MapFeature*> marked_;  // penalty areas drawn for golf
     HoleGround ground_;
 };
 

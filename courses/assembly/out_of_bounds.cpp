@@ -1,7 +1,9 @@
 #include "courses/assembly/out_of_bounds.hpp"
 
 #include <algorithm>
+#include <cmath>
 
+#include "courses/assembly/reach_of_play.hpp"
 #include "courses/tags/vocabulary.hpp"
 
 namespace landwidth {
@@ -59,7 +61,7 @@ class BoundsOfHole {
         apply_boundary(sources.boundaries, sources.drawn);
         for (const MapFeature* mark : sources.marks) {
             if (std::holds_alternative<std::vector<LonLatPolygon>>(mark->shape)) {
-                apply_area(*mark);
+                apply_area(*mark, sources.drawn);
             } else {
                 apply_line(*mark);
             }
@@ -111,7 +113,7 @@ class BoundsOfHole {
                                          tee_out ? "tee" : "green");
     }
 
-    void apply_area(const MapFeature& mark) {
+    void apply_area(const MapFeature& mark, const std::vector<DrawnGround>& drawn) {
         const Region region = drawing_.area(mark);
         if (region.empty()) return;
         if (!holds_hole(region)) {
@@ -119,10 +121,26 @@ class BoundsOfHole {
                 return draft_.report<"out-of-bounds-unclear/one-end">(
                     place_of(mark.shape), mark.label(), region.contains(line_.tee()) ? "tee" : "green");
             }
+            tell_ground_in(region, mark, drawn);
             result_.out.push_back(region);
             return;
         }
         result_.in_bounds = result_.in_bounds ? result_.in_bounds->common_with(region) : region;
+    }
+
+    // Golf ground that is out of bounds by the area; more than a slip of the pen, and where balls come down.
+    void tell_ground_in(const Region& out, const MapFeature& mark, const std::vector<DrawnGround>& drawn) {
+        const Region play = Region::around(line_.vertices(), reach_of_play_m);
+        for (const DrawnGround& ground : drawn) {
+            const bool is_played = ground.evidence == Evidence::golf_area && ground.lie != Lie::rough &&
+                                   !is_penalty_area(ground.lie);
+            if (!is_played || !ground.region.meets(out)) continue;
+            const Region common = ground.region.common_with(out);
+            if (common.grown(-0.5 * slip_m).empty() || !common.meets(play)) continue;
+            notes_.add_pair<"out-of-bounds-over">(*ground.feature, mark,
+                                                  drawing_.frame().to_lonlat(middle_of(common)), mark.label(),
+                                                  std::lround(common.area()));
+        }
     }
 
     void apply_line(const MapFeature& mark) {

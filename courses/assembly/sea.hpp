@@ -12,6 +12,7 @@
 #include <optional>
 #include <vector>
 
+#include "courses/assembly/drawn_ground.hpp"
 #include "courses/assembly/feature_shapes.hpp"
 #include "courses/assembly/hole_draft.hpp"
 #include "courses/assembly/hole_findings.hpp"
@@ -24,5 +25,11 @@ namespace landwidth {
 Region sea_beside(const std::vector<const MapFeature*>& coastlines, const PlaneDrawing& drawing,
                   const LineOfPlay& line, const Box& extent, const std::optional<Box>& known,
                   FeatureNotes& notes, HoleDraft& draft);
+
+// Ground drawn for golf that reaches into the sea, more than a slip of the pen and where balls come down: it
+// could be read two ways.
+void tell_ground_in_sea(const Region& sea, const std::vector<const MapFeature*>& coastlines,
+                        const std::vector<DrawnGround>& drawn, const PlaneDrawing& drawing,
+                        const LineOfPlay& line, FeatureNotes& notes);
 
 }  // namespace landwidth

@@ -28,6 +28,10 @@ inline constexpr FindingKind assembly_kinds[]{
     {"boundary-missing", Weight::note, Bears::on_course,
      "the course has no boundary; only golf=out_of_bounds is out of bounds",
      "draw the course as an area with leisure=golf_course"},
+    {"boundary-missing/edge-unknown", Weight::warning, Bears::on_course,
+     "the course has no boundary and the file does not say where its map ends; ground on which nothing is "
+     "drawn is taken for rough",
+     "check that the map reaches 100 m and more around the holes, or draw leisure=golf_course"},
     // The id of the only one.
     {"features-unused/one", Weight::note, Bears::on_course,
      "1 golf feature lies on the ground of no hole ({})",
@@ -171,6 +175,13 @@ inline constexpr FindingKind assembly_kinds[]{
      "no fairway is mapped for this par {}; the plan takes all its open ground for rough and knows no "
      "landing width",
      "draw the fairway as an area with golf=fairway"},
+    {"fairway-missing/beside", Weight::warning, Bears::on_hole,
+     "the hole's fairway lies beside its line of play all the way",
+     "draw the line along the fairway, or the fairway that is missing"},
+    // "tee" or "pin".
+    {"map-edge/beyond", Weight::warning, Bears::on_hole,
+     "the hole's {} lies beyond the edge of the map; ground there is unknown and taken for rough",
+     "export a larger area, 100 m and more around the course"},
     // Metres.
     {"map-edge", Weight::warning, Bears::on_hole,
      "the map ends {} m beside the hole's line; ground beyond is unknown and taken for rough",
@@ -178,6 +189,10 @@ inline constexpr FindingKind assembly_kinds[]{
     // Of the second: its tag, its id; square metres, a lie, "" or " with branches over it".
     {"overlap-unclear", Weight::warning, Bears::on_feature,
      "{} and {} ({}) both cover {} m2; it counts as {}{}",
+     "draw their edges so that they meet"},
+    // The coastline, square metres.
+    {"overlap-unclear/sea", Weight::warning, Bears::on_feature,
+     "{} reaches over the coastline ({}); {} m2 of it count as penalty area",
      "draw their edges so that they meet"},
     {"sand-as-bunker", Weight::note, Bears::on_feature,
      "natural=sand without a golf tag, taken for a bunker",
@@ -215,10 +230,18 @@ inline constexpr FindingKind assembly_kinds[]{
     {"boundary-inside", Weight::warning, Bears::on_feature,
      "{} reaches beyond the course boundary ({}); it counts as in bounds",
      "draw the boundary round it"},
+    // The id of the out-of-bounds area, square metres.
+    {"out-of-bounds-over", Weight::warning, Bears::on_feature,
+     "{} and {} (golf=out_of_bounds) both cover {} m2; it counts as out of bounds",
+     "draw their edges so that they meet"},
     // "tee" or "green".
     {"boundary-unused", Weight::warning, Bears::on_hole,
      "the hole's {} lies outside the course boundary, which is not applied on this hole",
      "correct the leisure=golf_course area"},
+    // The id of the boundary.
+    {"boundary-beside", Weight::warning, Bears::on_course,
+     "no hole lies in the course boundary beside them, {}, so that nothing is out of bounds by it",
+     "draw leisure=golf_course round the holes"},
     // Ids of what is tagged so.
     {"out-of-bounds-unclear/point", Weight::warning, Bears::on_hole,
      "{} (golf=out_of_bounds) is only a point and is left out",

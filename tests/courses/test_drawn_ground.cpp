@@ -141,3 +141,44 @@ TEST_CASE("a tee beyond the boundary does not switch the boundary off", "[drawn]
     CHECK(lies_of(course).lie_at({70, 150}) == Lie::out_of_bounds);
     CHECK(lies_of(course).lie_at({0, 0}) == Lie::teeing_area);
 }
+
+TEST_CASE("a pond in a yellow penalty area is yellow", "[drawn]") {
+    MapBuilder map = straight_hole();
+    map.area(rectangle({40, 150}, 30, 60), {{"golf", "water_hazard"}});
+    map.area(rectangle({40, 150}, 20, 40), {{"natural", "water"}});
+    map.area(rectangle({-40, 150}, 20, 40), {{"golf", "water_hazard"}});
+    map.area(rectangle({-40, 150}, 20, 40), {{"natural", "water"}});
+    const Course course = map.assemble();
+    CHECK(course.holes.front().lies.lie_at({40, 150}) == Lie::penalty_yellow);
+    CHECK(course.holes.front().lies.lie_at({-40, 150}) == Lie::penalty_yellow);
+    CHECK(findings_of(course.findings, "water-as-red").empty());
+    CHECK(findings_of(course.findings, "overlap-unclear").empty());
+}
+
+TEST_CASE("the same outline as two things is told", "[drawn]") {
+    MapBuilder map = straight_hole();
+    map.area(rectangle({0, 150}, 30, 60), {{"golf", "fairway"}});
+    map.area(rectangle({0, 150}, 30, 60), {{"natural", "water"}});
+    map.area(rectangle({50, 150}, 20, 40), {{"natural", "sand"}});
+    map.area(rectangle({60, 150}, 20, 40), {{"natural", "water"}});
+    CHECK(findings_of(map.assemble().findings, "overlap-unclear").size() == 2);
+}
+
+TEST_CASE("an out-of-bounds area over golf ground is told", "[drawn]") {
+    MapBuilder map = straight_hole();
+    map.area(rectangle({0, 150}, 40, 100), {{"golf", "fairway"}});
+    map.area(rectangle({55, 150}, 80, 400), {{"golf", "out_of_bounds"}});
+    const std::vector<Finding> told = findings_of(map.assemble().findings, "out-of-bounds-over");
+    REQUIRE(told.size() == 1);
+    CHECK(told.front().message ==
+          "golf=fairway and way/1005 (golf=out_of_bounds) both cover 500 m2; it counts as out of bounds");
+}
+
+TEST_CASE("a boundary beside the holes, and none where the map's edge is not known either", "[drawn]") {
+    MapBuilder map = straight_hole();
+    CHECK(has(map.assemble().findings, "boundary-missing", Severity::warning));
+    map.area(rectangle({60, 150}, 100, 400), {{"leisure", "golf_course"}});
+    const Course course = map.assemble();
+    CHECK(has(course.findings, "boundary-beside", Severity::warning));
+    CHECK(findings_of(course.findings, "boundary-missing").empty());
+}

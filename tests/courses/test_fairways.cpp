@@ -70,7 +70,9 @@ TEST_CASE("a fairway no line runs through is the nearest hole's", "[fairways]") 
     map.area(rectangle({20, 175}, 20, 100), {{"golf", "fairway"}});
     const Course course = map.assemble();
     REQUIRE(std::abs(width_at(course, "1", 200) - 20.0) < 0.01);
-    REQUIRE(findings_of(course.findings, "fairway-missing").empty());
+    const std::vector<Finding> beside = findings_of(course.findings, "fairway-missing");
+    REQUIRE(beside.size() == 1);
+    REQUIRE(beside.front().message == "the hole's fairway lies beside its line of play all the way");
 }
 
 TEST_CASE("a line that cuts a corner does not own the fairway", "[fairways]") {
@@ -115,4 +117,12 @@ TEST_CASE("a map with nothing but lines of holes", "[fairways]") {
     const Course course = map.assemble();
     REQUIRE(course.holes.empty());
     REQUIRE(has(course.findings, "ground-missing", Severity::warning));
+}
+
+TEST_CASE("a fairway that bears a number is that hole's", "[fairways]") {
+    MapBuilder map = two_holes();
+    map.area(rectangle({10, 175}, 40, 250), {{"golf", "fairway"}, {"ref", "2"}});
+    const Course course = map.assemble();
+    REQUIRE_FALSE(fairway_at(course, "1", 200).has_value());
+    REQUIRE(has(course.findings, "fairway-missing", Severity::warning));
 }

@@ -178,7 +178,7 @@ TEST_CASE("points that should be areas are not used", "[ground]") {
 
 TEST_CASE("outside the boundary is out", "[ground]") {
     MapBuilder map = straight_hole();
-    REQUIRE(has(map.assemble().findings, "boundary-missing", Severity::note));
+    REQUIRE(has(map.assemble().findings, "boundary-missing", Severity::warning));
     map.area(rectangle({0, 150}, 120, 500), {{"leisure", "golf_course"}});
     map.area(rectangle({80, 150}, 20, 20), {{"natural", "water"}});
     const Course course = map.assemble();

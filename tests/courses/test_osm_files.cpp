@@ -161,6 +161,7 @@ TEST_CASE("multipolygons: inner rings, several outers, tags on the outer way", "
     const long hole_in_it = old.area(rectangle({0, 150}, 10, 10), {});
     old.relation({{tagged, "outer"}, {hole_in_it, "inner"}}, {{"type", "multipolygon"}});
     old.area(rectangle({40, 150}, 10, 10), {{"golf", "bunker"}});
+    old.area(rectangle({0, 150}, 200, 500), {{"leisure", "golf_course"}});
     const Course old_course = old.assemble();
     REQUIRE_THAT(old_course.holes.front().lies.region(Lie::fairway).area(),
                  Catch::Matchers::WithinAbs(3900.0, 1.0));

@@ -110,7 +110,7 @@ TEST_CASE("beaches, fences, walls and hedges in play are told", "[sea]") {
     map.line({{30, 0}, {30, 300}}, {{"barrier", "fence"}});
     map.line({{-30, 0}, {-30, 300}}, {{"barrier", "wall"}});
     map.area(rectangle({0, 200}, 10, 2), {{"barrier", "hedge"}});
-    map.line({{100, 0}, {100, 300}}, {{"barrier", "fence"}});
+    map.line({{130, 0}, {130, 300}}, {{"barrier", "fence"}});
     map.line({{20, 0}, {20, 300}}, {{"barrier", "kerb"}});
     const Course course = map.assemble();
     const std::vector<Finding> told = findings_of(course.findings, "in-play");
@@ -158,4 +158,13 @@ TEST_CASE("ground in reach beyond the edge of the map is told, unless it is out 
     REQUIRE(told.front().message.find("the map ends 40 m beside") == 0);
     map.area(rectangle({0, 150}, 70, 400), {{"leisure", "golf_course"}});
     REQUIRE(findings_of(with_edge(map, {-200, -200}, {40, 500}).findings, "map-edge").empty());
+}
+
+TEST_CASE("golf ground that reaches into the sea is told", "[sea]") {
+    MapBuilder map = straight_hole();
+    map.area(rectangle({0, 150}, 60, 100), {{"golf", "fairway"}});
+    map.line({{20, -2000}, {20, 2000}}, coast);
+    const std::vector<Finding> told = findings_of(map.assemble().findings, "overlap-unclear");
+    REQUIRE(told.size() == 1);
+    CHECK(told.front().message.find("golf=fairway reaches over the coastline") == 0);
 }
