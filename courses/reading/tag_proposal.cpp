@@ -21,7 +21,7 @@ namespace {
 
 // A proposal needs no more to be made of.
 constexpr int most_features = 100'000;
-constexpr std::size_t most_remarks = 20;
+constexpr std::size_t most_remarks = 200;
 
 // Columns that hold the number of a hole, its par or its stroke index under another name, as folded.
 constexpr std::array<std::string_view, 8> number_columns{"hole",   "hole_no", "hole_nr", "hole_number",
@@ -98,8 +98,8 @@ class Texts {
     };
     int all_ = 0;
     int known_ = 0;
-    std::map<std::string, Seen> seen_;  // by the folded text
-    bool golf_ = false;  // golf ground is among what is known
+    std::map<std::string, Seen> seen_;    // by the folded text
+    bool golf_ = false;                   // golf ground is among what is known
     std::map<std::string, int> unknown_;  // by pattern
 };
 
@@ -144,7 +144,8 @@ class Proposal {
                 numbers_.emplace(column, "handicap");
             return;
         }
-        if (std::ranges::find(colour_columns, name) == colour_columns.end()) columns_[column].add(text, drawn);
+        if (std::ranges::find(colour_columns, name) == colour_columns.end())
+            columns_[column].add(text, drawn);
     }
 
     int features_ = 0;
