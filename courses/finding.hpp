@@ -29,6 +29,8 @@ struct Finding {
     std::optional<LonLat> place;
     std::string message;  // what is the case, one sentence without a full stop
     std::string advice;   // what to do about it, one sentence without a full stop
+
+    bool operator==(const Finding&) const = default;
 };
 
 // Worst first, then by hole as given, then as found (stable).

@@ -16,7 +16,6 @@ enum class Weight {
     warning,
     note,
     as_lost,          // what it means to lose a feature of its role (RoleMeaning::loss)
-    warning_if_golf,  // a warning where the feature is golf, else a note
 };
 
 // What a finding bears on: its `hole`, its `feature`, or neither.
@@ -46,7 +45,6 @@ constexpr std::optional<Severity> fixed_severity(Weight weight) {
         case Weight::note:
             return Severity::note;
         case Weight::as_lost:
-        case Weight::warning_if_golf:
             break;
     }
     return std::nullopt;

@@ -7,6 +7,8 @@
 #include <string_view>
 #include <utility>
 
+#include "courses/reading/tag_reading.hpp"
+
 namespace landwidth {
 
 namespace {
@@ -23,8 +25,17 @@ std::pair<std::size_t, std::int64_t> key_of(std::string_view id) {
     return {static_cast<std::size_t>(found - kinds.begin()), number};
 }
 
-template <typename Thing>
-void put_in_order(std::vector<Thing>& things, std::string Thing::*id) {
+// In a copy of a course the features that are no elements go by their number in the source.
+std::pair<std::size_t, std::int64_t> key_of_feature(std::string_view id) {
+    if (!is_source_id(id)) return key_of(id);
+    const std::size_t at = id.rfind(' ') + 1;
+    std::int64_t number = 0;
+    std::from_chars(id.data() + at, id.data() + id.size(), number);
+    return {kinds.size(), number};
+}
+
+template <typename Thing, typename Key>
+void put_in_order(std::vector<Thing>& things, std::string Thing::*id, Key key_of) {
     std::vector<std::pair<std::pair<std::size_t, std::int64_t>, Thing>> keyed;
     keyed.reserve(things.size());
     for (Thing& thing : things) {
@@ -40,8 +51,8 @@ void put_in_order(std::vector<Thing>& things, std::string Thing::*id) {
 }  // namespace
 
 void put_in_order_of_elements(std::vector<MapFeature>& features, std::vector<Finding>& findings) {
-    put_in_order(features, &MapFeature::id);
-    put_in_order(findings, &Finding::feature);
+    put_in_order(features, &MapFeature::id, key_of_feature);
+    put_in_order(findings, &Finding::feature, key_of);
 }
 
 }  // namespace landwidth

@@ -7,7 +7,9 @@
 #include <string>
 #include <vector>
 
+#include "courses/reading/copied_findings.hpp"
 #include "courses/reading/ogr_shapes.hpp"
+#include "courses/reading/read_features.hpp"
 #include "courses/reading/tag_mapper.hpp"
 #include "courses/reading/tag_reading.hpp"
 
@@ -19,10 +21,9 @@ class LayerReader {
     // outlive the reader. Throws InputError when the layer's CRS cannot be used.
     LayerReader(OGRLayer& layer, std::string file, TagMapper* mapper = nullptr);
 
-    // Adds what the feature is to a hole, if anything; a multipolygon without tags goes to `bare`. Throws
+    // Adds what the feature is to a hole, if anything; a finding of a copy goes to `told_before`. Throws
     // InputError for coordinates that are unusable.
-    void take(OGRFeature& feature, std::vector<MapFeature>& features, std::vector<MapFeature>& bare,
-              std::vector<Finding>& findings);
+    void take(OGRFeature& feature, ReadFeatures& read);
     // Reports what only shows at the end: a missing CRS, strings cut off.
     void finish(std::vector<Finding>& findings) const;
 
@@ -35,12 +36,14 @@ class LayerReader {
   private:
     std::optional<ShapeParts> usable_parts(const OGRGeometry* geometry, const MapFeature& feature,
                                            std::vector<Finding>& findings) const;
-    void take_bare(OGRFeature& feature, std::vector<MapFeature>& bare) const;
+    void take_finding(OGRFeature& feature, std::vector<Finding>& told_before) const;
+    void take_without_role(OGRFeature& feature, ReadFeatures& read) const;
 
     std::string file_;
     std::string name_;
     const OGRFeatureDefn& definition_;
     TagFields fields_;
+    FindingFields finding_fields_;
     ToWgs84 to_wgs84_;
     TagMapper* mapper_;
     MappedLayer mapped_;

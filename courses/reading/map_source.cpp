@@ -42,9 +42,12 @@ class MapReading {
         } else {
             read_layers();
         }
+        data_.features = std::move(made_.features);
+        data_.without_role = made_.without_role;
+        take_findings();
         leave_out_stray_points(data_.features, data_.findings);
         leave_out_huge_areas(data_.features, data_.findings);
-        cut_out_inner_rings(bare_, data_.features);
+        cut_out_inner_rings(made_.bare, data_.features);
         drop_what_is_drawn_twice(data_.features, data_.findings);
         check_for_golf();
         if (!data_.extent) {
@@ -69,9 +72,9 @@ class MapReading {
             }
             openstreetmap = openstreetmap || reader.from_openstreetmap();
         }
-        put_in_order_of_elements(data_.features, data_.findings);
+        put_in_order_of_elements(made_.features, made_.findings);
         data_.attribution = attribution_of(*dataset_, map_.head, openstreetmap);
-        if (!mapping_.empty()) mapper_.finish(map_.file, fields_, data_.findings);
+        if (!mapping_.empty()) mapper_.finish(map_.file, fields_, made_.findings);
     }
 
     void read_layer(OGRLayer& layer, LayerReader& reader) {
@@ -79,7 +82,7 @@ class MapReading {
         GIntBig count = 0;
         layer.ResetReading();
         while (const OGRFeatureUniquePtr feature{layer.GetNextFeature()}) {
-            reader.take(*feature, data_.features, bare_, data_.findings);
+            reader.take(*feature, made_);
             ++count;
             if (messages_.failure()) check(messages_, place_of_trouble(layer, reader, *feature));
         }
@@ -90,7 +93,7 @@ class MapReading {
                                                  " features it announces; export it again");
         }
         read_ += count;
-        reader.finish(data_.findings);
+        reader.finish(made_.findings);
     }
 
     // Some drivers read ahead: the feature at fault is the next one that came without a shape.
@@ -115,10 +118,18 @@ class MapReading {
         }
         read_ = static_cast<GIntBig>(elements.elements);
         report_disorder(elements);
-        OsmFeatures made = osm_features(elements, map_.file);
-        data_.features = std::move(made.features);
-        bare_ = std::move(made.bare);
-        std::move(made.findings.begin(), made.findings.end(), std::back_inserter(data_.findings));
+        made_ = osm_features(elements, map_.file);
+    }
+
+    // What was told of the map that this is a copy of goes first, as it stood there; what shows in the copy as
+    // well is told once.
+    void take_findings() {
+        std::vector<Finding>& told = made_.told_before;
+        for (Finding& finding : made_.findings) {
+            if (std::ranges::find(told, finding) == told.end()) data_.findings.push_back(std::move(finding));
+        }
+        data_.findings.insert(data_.findings.begin(), std::make_move_iterator(told.begin()),
+                              std::make_move_iterator(told.end()));
     }
 
     void report_disorder(const OsmElements& document) {
@@ -162,7 +173,7 @@ class MapReading {
     GDALDatasetUniquePtr dataset_;  // of anything but OpenStreetMap formats
     GdalMessages messages_;
     MapData data_;
-    std::vector<MapFeature> bare_;  // multipolygons without tags
+    ReadFeatures made_;
     GIntBig read_ = 0;
     std::vector<std::string> fields_;
 };

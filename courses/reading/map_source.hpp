@@ -40,7 +40,10 @@ struct MapData {
     std::string attribution;
     // What the map reaches over, and whether the file says so; absent without features.
     std::optional<MapExtent> extent;
+    // Of a copy that `survey` wrote also what the map it is of had to tell (copied_findings.hpp).
     std::vector<Finding> findings;
+    // How many features are left out because their tags say nothing to a golf hole.
+    std::size_t without_role = 0;
 
     // Absent where the file does not say how far it reaches.
     std::optional<MapExtent> stated_extent() const {

@@ -23,7 +23,7 @@ class FeatureMaking {
   public:
     FeatureMaking(const OsmElements& elements, const std::string& file) : elements_(elements), file_(file) {}
 
-    OsmFeatures make() {
+    ReadFeatures make() {
         for (const OsmNode& node : elements_.nodes)
             make(node);
         for (const OsmWay& way : elements_.ways)
@@ -61,6 +61,8 @@ class FeatureMaking {
                 std::vector<LonLatPath>{}};
     }
 
+    void leave_out(const FeatureTags& tags) { result_.without_role += tags.size() > 0 ? 1 : 0; }
+
     template <KindName kind, typename... Args>
     void report(const MapFeature& feature, std::optional<LonLat> place, const Args&... args) {
         result_.findings.push_back(finding_on<kind>(feature, place, args...));
@@ -77,7 +79,7 @@ class FeatureMaking {
     void make(const OsmNode& node) {
         if (node.tags.empty()) return;
         FeatureTags tags = tags_of(node);
-        if (tags.role() == Role::none) return;
+        if (tags.role() == Role::none) return leave_out(tags);
         ShapeParts parts;
         parts.points.push_back(node.place);
         add(0, node.id, feature_of("node", "points", node, std::move(tags)), std::move(parts));
@@ -87,7 +89,7 @@ class FeatureMaking {
         if (way.tags.empty()) return;
         FeatureTags tags = tags_of(way);
         const Role role = tags.role();
-        if (role == Role::none) return;
+        if (role == Role::none) return leave_out(tags);
         MapFeature feature = feature_of("way", "lines", way, std::move(tags));
         WayPoints points = points_of(way, elements_);
         const bool told_by_loss = !way.nodes.empty() && (role == Role::hole || role == Role::boundary);
@@ -154,7 +156,7 @@ class FeatureMaking {
         const bool line = type == "multilinestring" || type == "route";
         const Role role = tags.role();
         const bool only_type = area && tags.size() == 1;
-        if (role == Role::none && !only_type) return;
+        if (role == Role::none && !only_type) return leave_out(tags);
         MapFeature feature = feature_of("relation", area ? "multipolygons" : "relations", relation, tags);
         MemberWays members = members_of(relation, elements_);
         if (!members.place() && relation.middle && role != Role::none && role != Role::boundary)
@@ -295,14 +297,14 @@ class FeatureMaking {
 
     const OsmElements& elements_;
     const std::string& file_;
-    OsmFeatures result_;
+    ReadFeatures result_;
     std::vector<Made> made_;
     std::vector<Cut> cuts_;
 };
 
 }  // namespace
 
-OsmFeatures osm_features(const OsmElements& elements, const std::string& file) {
+ReadFeatures osm_features(const OsmElements& elements, const std::string& file) {
     return FeatureMaking(elements, file).make();
 }
 

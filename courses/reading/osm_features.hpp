@@ -14,20 +14,12 @@
 #pragma once
 
 #include <string>
-#include <vector>
 
-#include "courses/finding.hpp"
 #include "courses/reading/osm_elements.hpp"
-#include "courses/tags/map_feature.hpp"
+#include "courses/reading/read_features.hpp"
 
 namespace landwidth {
 
-struct OsmFeatures {
-    std::vector<MapFeature> features;
-    std::vector<MapFeature> bare;
-    std::vector<Finding> findings;
-};
-
-OsmFeatures osm_features(const OsmElements& elements, const std::string& file);
+ReadFeatures osm_features(const OsmElements& elements, const std::string& file);
 
 }  // namespace landwidth

@@ -1,5 +1,6 @@
 #include "courses/reading/stray_points.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <tuple>
 
@@ -25,6 +26,25 @@ double roughly(const LonLat& a, const LonLat& b) {
     return metres_per_degree * std::hypot(east, b.lat_deg - a.lat_deg);
 }
 
+// Of an outline however long: legs to the stray point and back that are many times as long as every other,
+// its neighbours side by side.
+struct Spike {
+    double least_detour_m, times_other_legs, times_gap;
+};
+constexpr Spike spike{2000.0, 5.0, 20.0};
+
+// `legs`[i] leads to point i of a closed ring.
+bool is_spike(const std::vector<double>& legs, std::size_t point, double detour_m) {
+    const std::size_t next = (point + 1) % legs.size();
+    const double shorter_m = std::min(legs[point], legs[next]);
+    const double gap_m = legs[point] + legs[next] - detour_m;
+    if (detour_m < spike.least_detour_m || shorter_m < spike.times_gap * gap_m) return false;
+    for (std::size_t i = 0; i < legs.size(); ++i) {
+        if (i != point && i != next && shorter_m < spike.times_other_legs * legs[i]) return false;
+    }
+    return true;
+}
+
 // The point to leave out, by the detour it makes; `closed`: the last point is the first.
 std::optional<std::size_t> stray_point(const LonLatPath& path, bool closed, const Limits& limits) {
     const std::size_t count =
@@ -46,7 +66,9 @@ std::optional<std::size_t> stray_point(const LonLatPath& path, bool closed, cons
         longest_m = detour_m;
         worst = i;
     }
-    const bool is_stray = longest_m > limits.least_m && longest_m > limits.times_rest * (all_m - longest_m);
+    if (longest_m <= limits.least_m) return std::nullopt;
+    const bool is_stray =
+        longest_m > limits.times_rest * (all_m - longest_m) || (closed && is_spike(legs, worst, longest_m));
     return is_stray ? std::optional(worst) : std::nullopt;
 }
 
@@ -107,7 +129,8 @@ void leave_out_huge_areas(std::vector<MapFeature>& features, std::vector<Finding
     std::erase_if(features, [&](const MapFeature& feature) {
         const auto* polygons = std::get_if<std::vector<LonLatPolygon>>(&feature.shape);
         const Role role = feature.role();
-        if (polygons == nullptr || !is_golf(role) || role == Role::out_of_bounds) return false;
+        const bool bounded = (is_golf(role) && role != Role::out_of_bounds) || role == Role::building;
+        if (polygons == nullptr || !bounded) return false;
         ShapeParts parts;
         parts.polygons = *polygons;
         if (!reaches_too_far(parts)) return false;

@@ -1,5 +1,6 @@
 #include "courses/reading/tag_mapper.hpp"
 
+#include <fmt/format.h>
 #include <ogr_geometry.h>
 
 #include <algorithm>
@@ -14,6 +15,9 @@
 namespace landwidth {
 
 namespace {
+
+// Of texts that a finding lists: nobody looks through more in one sentence.
+constexpr std::size_t most_texts = 200;
 
 bool is_layer(const TagRule& rule) {
     return folded(rule.column) == "layer";
@@ -47,6 +51,27 @@ std::string where_words(const TagRule& rule) {
                 ? ""
                 : ", " + rule.column + " " + tag_file_word(rule.value) +
                       (rule.drawn == Drawn::unknown ? "" : " " + std::string(shapes_word(rule.drawn))));
+}
+
+bool says_no_ground(const Tags& tags) {
+    const Role role = role_of(tags);
+    return role == Role::none || role == Role::other_golf;
+}
+
+// Whether its tags, one that says what a feature is among them, are only known where they are filled in.
+bool has_wildcard(const TagRule& rule) {
+    return std::ranges::any_of(rule.tags, [](const auto& tag) {
+        return says_what_it_is(tag.first) && (tag.second.find('*') != std::string::npos ||
+                                              tag.second.find(number_wildcard) != std::string::npos);
+    });
+}
+
+// "mole hill" (3) and "Oak <number>" (60): texts and of how many features.
+std::string counted(const std::map<std::string, int>& texts, std::string_view quote) {
+    std::vector<std::string> items;
+    for (const auto& [text, count] : texts)
+        items.push_back(fmt::format("{0}{1}{0} ({2})", quote, text, count));
+    return enumeration(items, most_texts);
 }
 
 }  // namespace
@@ -109,6 +134,7 @@ bool TagMapper::apply(std::size_t number, const std::string& text, Drawn drawn, 
         if (std::string full = filled_in(value, *wildcards); !full.empty())
             tags.emplace(key, std::move(full));
     }
+    if (says_what(tags) && says_no_ground(tags)) ++uses_[number].says_nothing[tag_words(tags)];
     add(tags, mapped);
     return true;
 }
@@ -131,7 +157,7 @@ void TagMapper::add_tags(const MappedLayer& layer, OGRFeature& feature, Tags& ta
         tags.insert_or_assign(key, std::move(value));
     if (role_of(tags) != Role::none) return;
     for (auto& [rule, text] : not_known)
-        ++uses_[rule].unknown_words[text];
+        ++uses_[rule].unknown_words[number_pattern(text)];
 }
 
 void TagMapper::finish(const std::string& file, const std::vector<std::string>& columns,
@@ -145,19 +171,24 @@ void TagMapper::finish(const std::string& file, const std::vector<std::string>& 
                              "no layer of " + file + " has a column \"" + rule.column + "\"; there is " +
                                  (names.empty() ? "none at all" : enumeration({names.begin(), names.end()})));
         }
-        if (!rule.by_words && use.matches == 0)
-            findings.push_back(finding_on_course<"tag-rule-unmatched">(where_words(rule)));
-        const Tags tags(rule.tags.begin(), rule.tags.end());
-        const Role role = role_of(tags);
-        if (says_what(tags) && (role == Role::none || role == Role::other_golf))
-            findings.push_back(
-                finding_on_course<"tag-rule-says-nothing">(where_words(rule), tag_words(tags)));
-        if (use.unknown_words.empty()) continue;
-        std::vector<std::string> texts;
-        for (const auto& [text, count] : use.unknown_words)
-            texts.push_back("\"" + text + "\" (" + std::to_string(count) + ")");
-        findings.push_back(finding_on_course<"words-unknown">(rule.place, enumeration(texts)));
+        tell_use(rule, use, findings);
     }
+}
+
+void TagMapper::tell_use(const TagRule& rule, const Use& use, std::vector<Finding>& findings) {
+    if (!rule.by_words && use.matches == 0)
+        findings.push_back(finding_on_course<"tag-rule-unmatched">(where_words(rule)));
+    if (has_wildcard(rule)) {
+        // What it says shows in what it was laid over.
+        if (!use.says_nothing.empty())
+            findings.push_back(finding_on_course<"tag-rule-says-nothing/some">(
+                where_words(rule), counted(use.says_nothing, "")));
+    } else if (const Tags tags(rule.tags.begin(), rule.tags.end()); says_what(tags) && says_no_ground(tags)) {
+        findings.push_back(finding_on_course<"tag-rule-says-nothing">(where_words(rule), tag_words(tags)));
+    }
+    if (!use.unknown_words.empty())
+        findings.push_back(
+            finding_on_course<"words-unknown">(rule.place, counted(use.unknown_words, "\"")));
 }
 
 }  // namespace landwidth

@@ -39,9 +39,13 @@ class TagMapper {
     struct Use {
         bool column_known = false;
         int matches = 0;
-        std::map<std::string, int> unknown_words;  // of features that nothing says anything about
+        // Tags it gave, wildcards filled in, that say nothing about the ground: in how many features.
+        std::map<std::string, int> says_nothing;
+        // By number_pattern; of features that nothing says anything about.
+        std::map<std::string, int> unknown_words;
     };
     std::string text_of(const MappedLayer& layer, std::size_t rule, OGRFeature& feature) const;
+    static void tell_use(const TagRule& rule, const Use& use, std::vector<Finding>& findings);
     bool apply(std::size_t rule, const std::string& text, Drawn drawn, Tags& mapped);
 
     const TagMapping& mapping_;

@@ -156,6 +156,17 @@ std::optional<Wildcards> matched(std::string_view pattern, std::string_view text
     return result;
 }
 
+std::string number_pattern(std::string_view text) {
+    std::string pattern;
+    bool in_number = false;
+    for (const char c : text) {
+        if (!is_digit(c)) pattern += c;
+        if (is_digit(c) && !in_number) pattern += number_wildcard;
+        in_number = is_digit(c);
+    }
+    return pattern;
+}
+
 std::string_view shapes_word(Drawn drawn) {
     switch (drawn) {
         case Drawn::point:

@@ -57,6 +57,8 @@ struct Wildcards {
     std::string any;
 };
 inline constexpr std::string_view number_wildcard = "<number>";
+// The runs of digits as wildcards: "Hole 3 fairway" is "Hole <number> fairway".
+std::string number_pattern(std::string_view text);
 // Absent when the text is not of the pattern.
 std::optional<Wildcards> matched(std::string_view pattern, std::string_view text);
 

@@ -12,6 +12,7 @@
 #include "courses/reading/tag_mapper.hpp"
 #include "courses/reading/tag_mapping.hpp"
 #include "courses/tags/ground_words.hpp"
+#include "courses/tags/vocabulary.hpp"
 #include "courses/text.hpp"
 
 namespace landwidth {
@@ -20,26 +21,13 @@ namespace {
 
 // A proposal needs no more to be made of.
 constexpr int most_features = 100'000;
-constexpr std::size_t most_remarks = 20;
+constexpr std::size_t most_remarks = 200;
 
 // Columns that hold the number of a hole, its par or its stroke index under another name, as folded.
 constexpr std::array<std::string_view, 8> number_columns{"hole",   "hole_no", "hole_nr", "hole_number",
                                                          "holeno", "hole no", "number",  "nr"};
 constexpr std::array<std::string_view, 5> index_columns{"stroke_index", "strokeindex", "stroke index", "si",
                                                         "hcp"};
-
-// The runs of digits as wildcards: "Hole 3 fairway" is "Hole <number> fairway".
-std::string pattern_of(const std::string& text) {
-    std::string pattern;
-    bool in_number = false;
-    for (const char c : text) {
-        const bool digit = c >= '0' && c <= '9';
-        if (!digit) pattern += c;
-        if (digit && !in_number) pattern += number_wildcard;
-        in_number = digit;
-    }
-    return pattern;
-}
 
 std::string tags_text(const Tags& tags) {
     std::string text;
@@ -52,6 +40,9 @@ std::string tags_text(const Tags& tags) {
     return text;
 }
 
+// Columns whose "green" is a colour, as folded.
+constexpr std::array<std::string_view, 5> colour_columns{"colour", "color", "fill", "stroke", "marker-color"};
+
 // The texts of one column, or the names of the layers.
 class Texts {
   public:
@@ -59,19 +50,20 @@ class Texts {
         ++all_;
         const std::optional<GroundWords> words = ground_words(text, drawn);
         if (!words || !words->what || text.find_first_of("*\"<\n") != std::string::npos) {
-            ++unknown_[text];
+            ++unknown_[number_pattern(text)];
             return;
         }
         ++known_;
         Tags tags = words->tags;
+        golf_ = golf_ || is_golf(role_of(tags));
         if (tags.contains("ref")) tags["ref"] = number_wildcard;
-        const std::string plain = pattern_of(text);
+        const std::string plain = number_pattern(text);
         Seen& seen = seen_[folded(plain)];
         if (seen.text.empty()) seen.text = plain;
         seen.meanings[tags_text(tags)].insert(drawn);
     }
 
-    bool clear() const { return known_ > 0 && 2 * known_ >= all_; }
+    bool clear() const { return golf_ || (known_ > 0 && 2 * known_ >= all_); }
     bool known() const { return known_ > 0; }
 
     // Lines in the order of the texts; a text of two meanings (trees as areas and as points) has the
@@ -106,8 +98,9 @@ class Texts {
     };
     int all_ = 0;
     int known_ = 0;
-    std::map<std::string, Seen> seen_;  // by the folded text
-    std::map<std::string, int> unknown_;
+    std::map<std::string, Seen> seen_;    // by the folded text
+    bool golf_ = false;                   // golf ground is among what is known
+    std::map<std::string, int> unknown_;  // by pattern
 };
 
 class Proposal {
@@ -151,7 +144,8 @@ class Proposal {
                 numbers_.emplace(column, "handicap");
             return;
         }
-        columns_[column].add(text, drawn);
+        if (std::ranges::find(colour_columns, name) == colour_columns.end())
+            columns_[column].add(text, drawn);
     }
 
     int features_ = 0;

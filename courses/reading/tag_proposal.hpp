@@ -2,8 +2,9 @@
 // be looked over and saved.
 //
 // Only clear evidence counts: the name of a layer, a value of a column or a name with the number of a hole in
-// it that is a known phrase as a whole (ground_words.hpp). A column counts when at least half of the features
-// with a text in it say something so. What was not understood there stands beside it as a remark.
+// it that is a known phrase as a whole (ground_words.hpp). A column counts when golf ground is among what it
+// says so, or when at least half of the features with a text in it say something. What was not understood
+// there stands beside it as a remark, numbers in it as <number>.
 #pragma once
 
 #include <gdal_priv.h>

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 
+#include "courses/reading/copied_findings.hpp"
 #include "courses/tags/vocabulary.hpp"
 #include "courses/text.hpp"
 
@@ -35,25 +36,6 @@ bool is_number(std::string_view text) {
     return !text.empty() && text.find_first_not_of("0123456789") == std::string_view::npos;
 }
 
-// "way/123", "W123", "w123", "way 123" -> "way/123".
-std::string element_id(const std::string& text) {
-    const std::string id = folded(text);
-    for (const std::string_view kind : {"node", "way", "relation"}) {
-        std::string_view rest = id;
-        if (rest.starts_with(kind)) {
-            rest.remove_prefix(kind.size());
-            if (!rest.starts_with('/') && !rest.starts_with(' ')) continue;
-            rest.remove_prefix(1);
-        } else if (rest.starts_with(kind.front())) {
-            rest.remove_prefix(1);
-        } else {
-            continue;
-        }
-        if (is_number(rest)) return std::string(kind) + "/" + std::string(rest);
-    }
-    return {};
-}
-
 // What an `osm_id` counts is told by the layers of GDAL's OSM driver, or by a field `osm_type`.
 std::string kind_of_element(std::string_view layer, const std::string& type, const OGRGeometry* shape) {
     for (const std::string_view kind : {"node", "way", "relation"}) {
@@ -74,6 +56,32 @@ const std::string& tag_or_empty(const Tags& tags, const std::string& key) {
 }
 
 }  // namespace
+
+std::string element_id(const std::string& text) {
+    const std::string id = folded(text);
+    for (const std::string_view kind : {"node", "way", "relation"}) {
+        std::string_view rest = id;
+        if (rest.starts_with(kind)) {
+            rest.remove_prefix(kind.size());
+            if (!rest.starts_with('/') && !rest.starts_with(' ')) continue;
+            rest.remove_prefix(1);
+        } else if (rest.starts_with(kind.front())) {
+            rest.remove_prefix(1);
+        } else {
+            continue;
+        }
+        if (is_number(rest)) return std::string(kind) + "/" + std::string(rest);
+    }
+    return {};
+}
+
+bool is_source_id(std::string_view text) {
+    constexpr std::string_view feature = ", feature ";
+    const std::size_t at = text.rfind(feature);
+    if (text.starts_with("layer ") && at != std::string_view::npos)
+        return is_number(text.substr(at + feature.size()));
+    return text.starts_with("osm_id ") && is_number(text.substr(7));
+}
 
 bool says_what_it_is(std::string_view key) {
     return is_one_of(key, role_keys);
@@ -116,12 +124,6 @@ TagFields::TagFields(const OGRFeatureDefn& layer) {
                                    type == OFTInteger64List || type == OFTRealList});
         if (is_one_of(name, openstreetmap_names)) openstreetmap_ = true;
     }
-    if (layer.GetFieldIndex("severity") >= 0 && layer.GetFieldIndex("advice") >= 0)
-        finding_ = layer.GetFieldIndex("finding");
-}
-
-bool TagFields::is_finding(OGRFeature& feature) const {
-    return finding_ >= 0 && feature.IsFieldSetAndNotNull(finding_);
 }
 
 bool TagFields::worth_reading(OGRFeature& feature) const {
@@ -158,6 +160,7 @@ std::string TagFields::id_of(OGRFeature& feature, std::string_view layer, const 
         std::string id = element_id(tag_or_empty(tags, key));
         if (!id.empty()) return id;
     }
+    if (const std::string& id = tag_or_empty(tags, copy_field::source_id); is_source_id(id)) return id;
     if (const std::string& way = tag_or_empty(tags, "osm_way_id"); is_number(way)) return "way/" + way;
     if (const std::string& number = tag_or_empty(tags, "osm_id"); is_number(number)) {
         const std::string kind =

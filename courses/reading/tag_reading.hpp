@@ -24,6 +24,11 @@ bool add_packed_tags(std::string_view text, Tags& tags);
 // for.
 std::string tag_key(std::string_view field, std::string_view value);
 
+// "way/123", "W123", "w123", "way 123" as "way/123"; empty for what is no id of an element.
+std::string element_id(const std::string& text);
+// Whether a text is an id of a feature as a copy of a course has it (copied_findings.hpp).
+bool is_source_id(std::string_view text);
+
 // Whether this key says what a feature is: golf, natural, ...
 bool says_what_it_is(std::string_view key);
 
@@ -39,9 +44,8 @@ class TagFields {
     Reading read(OGRFeature& feature) const;
     // Cheap look before read(): whether the feature can have a tag of the vocabulary at all.
     bool worth_reading(OGRFeature& feature) const;
-    // Whether it is a finding that this program wrote beside the features of a map.
-    bool is_finding(OGRFeature& feature) const;
-    // The id as "way/123" where the fields tell, else "feature 7".
+    // The id as "way/123" where the fields tell, else "feature 7"; in a copy that this program wrote that of its
+    // source, "layer holes, feature 7".
     std::string id_of(OGRFeature& feature, std::string_view layer, const Tags& tags) const;
     // Whether the fields are those of OpenStreetMap data.
     bool from_openstreetmap() const { return openstreetmap_; }
@@ -57,7 +61,6 @@ class TagFields {
     };
     std::vector<Field> fields_;
     bool openstreetmap_ = false;
-    int finding_ = -1;  // the field that holds what kind of finding it is
 };
 
 }  // namespace landwidth

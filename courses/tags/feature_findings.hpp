@@ -13,7 +13,6 @@ namespace landwidth {
 // How severe a kind of findings is on a feature of this role.
 inline Severity severity_on(Weight weight, Role role) {
     if (weight == Weight::as_lost) return severity_of_loss(role);
-    if (weight == Weight::warning_if_golf) return is_golf(role) ? Severity::warning : Severity::note;
     return *fixed_severity(weight);
 }
 

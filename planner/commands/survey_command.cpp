@@ -1,5 +1,7 @@
 #include "planner/commands/survey_command.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 
 #include "courses/survey/hole_survey.hpp"
@@ -41,6 +43,14 @@ MapData SurveyCommand::read_map(std::ostream& out) const {
     }
 }
 
+// A copy holds what a hole can be made of; what else the map had is counted.
+void SurveyCommand::tell_left_out(const MapData& map, std::ostream& err) const {
+    const bool copy = output_.format() == "geojson" || output_.format() == "gpkg";
+    if (!copy || map.without_role == 0) return;
+    err << fmt::format("landwidth: not in the copy: {} feature{} of {} whose tags say nothing to a golf hole\n",
+                       map.without_role, map.without_role == 1 ? "" : "s", map.source);
+}
+
 void SurveyCommand::write(const MapData& map, const Course& course, const std::vector<HoleSurvey>& surveys,
                           std::ostream& out) const {
     if (output_.format() == "json") {
@@ -56,7 +66,7 @@ void SurveyCommand::write(const MapData& map, const Course& course, const std::v
     }
 }
 
-int SurveyCommand::run(std::ostream& out, std::ostream& /*err*/) {
+int SurveyCommand::run(std::ostream& out, std::ostream& err) {
     if (output_.format() == "gpkg" && !output_.to_file())
         throw UsageError("--format gpkg is a file: name it with -o FILE.gpkg");
     output_.check();
@@ -69,6 +79,7 @@ int SurveyCommand::run(std::ostream& out, std::ostream& /*err*/) {
     for (const Hole& hole : course.holes)
         surveys.push_back(survey_hole(hole));
     write(map, course, surveys, out);
+    tell_left_out(map, err);
     const bool broken = std::ranges::any_of(
         course.findings, [](const Finding& finding) { return finding.severity == Severity::error; });
     return broken ? 1 : 0;

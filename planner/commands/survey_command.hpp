@@ -18,6 +18,7 @@ class SurveyCommand : public Command {
 
   private:
     MapData read_map(std::ostream& out) const;
+    void tell_left_out(const MapData& map, std::ostream& err) const;
     void write(const MapData& map, const Course& course, const std::vector<HoleSurvey>& surveys,
                std::ostream& out) const;
 

@@ -7,6 +7,9 @@
 #include <nlohmann/json.hpp>
 #include <string_view>
 
+#include "courses/reading/copied_findings.hpp"
+#include "courses/reading/tag_reading.hpp"
+
 namespace landwidth {
 namespace {
 
@@ -14,8 +17,8 @@ namespace {
 constexpr std::array<std::string_view, 9> usual_keys{"golf", "ref",     "name",    "par",     "handicap",
                                                      "tee",  "leisure", "natural", "waterway"};
 // ... and these where a feature has one.
-constexpr std::array<std::string_view, 25> more_keys{
-    "golf:course:name", "golf:course",     "landuse",        "landcover",    "highway",   "building",
+constexpr std::array<std::string_view, 26> more_keys{
+    "id", "golf:course:name", "golf:course",     "landuse",        "landcover",    "highway",   "building",
     "barrier",          "penalty_area",    "colour",         "width",        "est_width", "height",
     "building:levels",  "building:height", "diameter_crown", "intermittent", "seasonal",  "tunnel",
     "covered",          "location",        "sport",          "golf_cart",    "area",      "access",
@@ -65,15 +68,26 @@ bool is_element(const std::string& id) {
     return id.starts_with("way/") || id.starts_with("relation/") || id.starts_with("node/");
 }
 
+// Without those that the fields @id and source_id say.
+Tags without_ids(Tags tags) {
+    for (const char* key : {"osm_id", "osm_way_id", "osm_type", copy_field::source_id})
+        tags.erase(key);
+    for (const char* key : {"@id", "full_id", "@osmid", "id"}) {
+        const auto found = tags.find(key);
+        if (found != tags.end() && !element_id(found->second).empty()) tags.erase(found);
+    }
+    return tags;
+}
+
 std::vector<std::pair<std::string, FieldValue>> fields_of(const MapFeature& feature) {
     std::vector<std::pair<std::string, FieldValue>> fields;
     const bool element = is_element(feature.id);
     fields.emplace_back("@id", element ? FieldValue(feature.id) : FieldValue());
-    fields.emplace_back("source_id", element ? FieldValue() : FieldValue(feature.label()));
-    Tags rest = feature.tags;
-    // Said by the two fields before.
-    for (const char* id : {"@id", "source_id", "full_id", "@osmid", "osm_id", "osm_way_id", "osm_type", "id"})
-        rest.erase(id);
+    fields.emplace_back(copy_field::source_id, element ? FieldValue() : FieldValue(feature.label()));
+    fields.emplace_back(copy_field::points_cut, feature.points_missing > 0
+                                                    ? FieldValue(static_cast<int>(feature.points_missing))
+                                                    : FieldValue());
+    Tags rest = without_ids(feature.tags);
     const auto take = [&](std::string_view key) {
         const auto found = rest.find(std::string(key));
         fields.emplace_back(key, found == rest.end() ? FieldValue() : FieldValue(found->second));
@@ -129,15 +143,24 @@ VectorLayer layer_of_findings(const MapData& map, const Course& course) {
     const LonLat middle = middle_of_course(map, course);
     for (const Finding& finding : course.findings) {
         std::optional<LonLat> place = finding.place;
+        std::string where = place ? own_place : "middle of the course";
         for (const Hole& hole : course.holes) {
-            if (!place && hole.ref == finding.hole) place = hole.frame.origin();
+            if (place || hole.ref != finding.hole) continue;
+            place = hole.frame.origin();
+            where = "start of the hole";
         }
+        const bool of_reading = std::ranges::find(map.findings, finding) != map.findings.end();
         VectorFeature& feature = layer.features.emplace_back();
         feature.shape = shape_of(place.value_or(middle));
         feature.fields = {
-            {"finding", finding.code},    {"severity", std::string(severity_name(finding.severity))},
-            {"hole", finding.hole},       {"feature", finding.feature},
-            {"message", finding.message}, {"advice", finding.advice}};
+            {copy_field::finding, finding.code},
+            {copy_field::severity, std::string(severity_name(finding.severity))},
+            {copy_field::hole, finding.hole},
+            {copy_field::feature, finding.feature},
+            {copy_field::message, finding.message},
+            {copy_field::advice, finding.advice},
+            {copy_field::told_again, of_reading ? FieldValue(std::string(until_removed)) : FieldValue()},
+            {copy_field::place, where}};
     }
     return layer;
 }

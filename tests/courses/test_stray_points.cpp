@@ -1,4 +1,6 @@
 // One point far away from the others, in every kind of shape and form of file.
+#include <cmath>
+
 #include "courses/reading/stray_points.hpp"
 #include "tests/catch.hpp"
 #include "tests/courses/conversion.hpp"
@@ -59,6 +61,39 @@ TEST_CASE("a stray point in the middle of a hole's line is left out, at its end 
     const Course refused = end.assemble();
     REQUIRE(refused.holes.empty());
     REQUIRE(has(refused.findings, "hole-length", Severity::error));
+}
+
+TEST_CASE("a stray point of land cover is told as its loss is", "[stray]") {
+    const std::vector<std::pair<TagList, Severity>> kinds{{{{"natural", "water"}}, Severity::warning},
+                                                          {{{"natural", "wood"}}, Severity::warning},
+                                                          {{{"natural", "sand"}}, Severity::warning},
+                                                          {{{"building", "yes"}}, Severity::note}};
+    for (const auto& [tags, severity] : kinds) {
+        INFO(tags.front().second);
+        MapBuilder map = hole_with_green(0.0);
+        map.area({{40, 200}, {60, 200}, {60, 240}, {50, 9'000}, {40, 240}}, tags);
+        REQUIRE(has(map.assemble().findings, "point-stray", severity));
+    }
+}
+
+TEST_CASE("a stray point of a lake or wood of any length is found, a large lake's own corner is not",
+          "[stray]") {
+    // 12 km round: five times that is further than the point lies.
+    MapBuilder wood = hole_with_green(0.0);
+    std::vector<Point> outline;
+    for (int i = 0; i < 600; ++i)
+        outline.push_back({2'000 + 1'900 * std::cos(i * 0.01047), 1'900 * std::sin(i * 0.01047)});
+    outline[100].y += 9'000;
+    wood.area(outline, {{"natural", "wood"}});
+    const Course course = wood.assemble();
+    REQUIRE(has(course.findings, "point-stray", Severity::warning));
+
+    MapBuilder lake = hole_with_green(0.0);
+    lake.area({{300, 0}, {2'000, 400}, {9'000, 450}, {2'000, 500}, {600, 2'500}}, {{"natural", "water"}});
+    // A bay that narrows, drawn with points as far apart as everywhere on its shore.
+    lake.area({{-300, 0}, {-800, 300}, {-1'900, 320}, {-3'000, 340}, {-1'900, 360}, {-800, 380}, {-400, 900}},
+              {{"natural", "water"}});
+    REQUIRE(findings_of(lake.assemble().findings, "point-stray").empty());
 }
 
 TEST_CASE("long spits of land and dog-legs are believed", "[stray]") {

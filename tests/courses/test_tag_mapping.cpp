@@ -222,13 +222,55 @@ TEST_CASE("a proposal reads its own map", "[tags]") {
     // No evidence, no proposal.
     try {
         read({{R"("Kind":"mole hill")", area_at(0.001)},
-              {R"("Kind":"Greens")", "null"},
-              {R"("Kind":"x")", "null"}},
+              {R"("Kind":"Trees")", area_at(0.002)},
+              {R"("Kind":"x","colour":"green")", "null"}},
              {});
         FAIL("there are no tags");
     } catch (const NoGolfError& refusal) {
         REQUIRE(refusal.proposed_tags.empty());
     }
+}
+
+TEST_CASE("golf ground makes a proposal however much else is named beside it", "[tags]") {
+    std::vector<Drawing> drawings{{R"("Name":"Hole 1")", hole_line},
+                                  {R"("Name":"Hole 1 green")", area_at(0.003)}};
+    for (int oak = 1; oak <= 40; ++oak)
+        drawings.push_back({"\"Name\":\"Oak " + std::to_string(oak) + "\"", area_at(0.001)});
+    try {
+        read(drawings, {});
+        FAIL("there are no tags");
+    } catch (const NoGolfError& refusal) {
+        REQUIRE(refusal.proposed_tags.find("Name \"Hole <number> green\" = golf=green ref=<number>\n") !=
+                std::string::npos);
+        REQUIRE(refusal.proposed_tags.find("# not understood: Name \"Oak <number>\" (40 features)\n") !=
+                std::string::npos);
+        REQUIRE(assemble_course(read(drawings, {refusal.proposed_tags}), {}, assumptions()).holes.size() ==
+                1);
+    }
+    const MapData map = read(drawings, {"name"});
+    REQUIRE(map.without_role == 40);
+    REQUIRE(findings_of(map.findings, "words-unknown").front().message.ends_with("\"Oak <number>\" (40)"));
+}
+
+TEST_CASE("every word that is not known is told", "[tags]") {
+    std::vector<Drawing> drawings = typed_hole();
+    for (char c = 'a'; c <= 'z'; ++c)
+        drawings.push_back({std::string("\"Kind\":\"mound ") + c + "\"", area_at(0.001)});
+    const std::string told = findings_of(read(drawings, {"kind"}).findings, "words-unknown").front().message;
+    for (char c = 'a'; c <= 'z'; ++c)
+        REQUIRE(told.find(std::string("\"mound ") + c + "\" (1)") != std::string::npos);
+}
+
+TEST_CASE("a rule with a wildcard is judged by what it gave", "[tags]") {
+    std::vector<Drawing> drawings{{R"("Kind":"hole","no":1)", hole_line},
+                                  {R"("Kind":"green")", area_at(0.003)},
+                                  {R"("Kind":"tee")", area_at(0.0)}};
+    REQUIRE(read(drawings, {"kind * = golf=*"}).findings.empty());
+    drawings.push_back({R"("Kind":"molehill")", area_at(0.001)});
+    const MapData map = read(drawings, {"kind * = golf=*"});
+    const std::vector<Finding> told = findings_of(map.findings, "tag-rule-says-nothing");
+    REQUIRE(told.size() == 1);
+    REQUIRE(told.front().message.ends_with("these say nothing about the ground: golf=molehill (1)"));
 }
 
 TEST_CASE("layers and names of other formats", "[tags]") {

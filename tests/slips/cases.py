@@ -172,6 +172,9 @@ STRAYS = [
          [*without("green"), area(moved(moved(disc(0, 300, 12), 3, FAR_M, 0), 9, 0, FAR_M), "golf=green")],
          ["ring-repaired"], CROSSED),
     Case("stray point of a wood", [*ONE, area(moved(disc(50, 200, 20), 5, 0, FAR_M), "natural=wood")], ["point-stray"]),
+    Case("stray point of a building", [*ONE, area(moved(box(40, 200, 60, 220), 2, 0, FAR_M), "building=yes")], ["point-stray"]),
+    Case("stray point of a large wood", [*ONE, area(moved(disc(-900, 200, 800, 64), 24, -9_500, 0), "natural=wood")],
+         ["point-stray"]),
     Case("stray point of a boundary", [area(moved(box(-150, -100, 150, 400), 2, FAR_M, 0), "leisure=golf_course"), *ONE],
          ["point-stray", "boundary-inside", "boundary-unused"]),
 ]
