@@ -24,6 +24,10 @@ constexpr double dot(Point a, Point b) {
 constexpr double cross(Point a, Point b) {
     return a.x * b.y - a.y * b.x;
 }
+// Whether the inner parts of the segments a-b and c-d cross; ends that touch do not.
+constexpr bool segments_cross(Point a, Point b, Point c, Point d) {
+    return cross(b - a, c - a) * cross(b - a, d - a) < 0.0 && cross(d - c, a - c) * cross(d - c, b - c) < 0.0;
+}
 // The plain root and not std::hypot, whose care for overflow costs five times as much: lengths here are below
 // 1e7 m.
 inline double length(Point p) {

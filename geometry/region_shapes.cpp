@@ -75,11 +75,6 @@ std::optional<Flaw> flaw_of(const GEOSGeometry* polygon) {
     return flaw;
 }
 
-bool segments_cross(Point a, Point b, Point c, Point d) {
-    const auto side = [](Point from, Point to, Point p) { return cross(to - from, p - from); };
-    return side(a, b, c) * side(a, b, d) < 0.0 && side(c, d, a) * side(c, d, b) < 0.0;
-}
-
 // How often the segments of a ring cross each other, counted up to `most`.
 int self_crossings(const Ring& ring, int most) {
     struct Segment {
@@ -107,7 +102,8 @@ int self_crossings(const Ring& ring, int most) {
     for (const Segment& segment : segments) {
         std::erase_if(open, [&](const Segment* other) { return other->high < segment.low; });
         for (const Segment* other : open) {
-            if (segments_cross(segment.a, segment.b, other->a, other->b) && ++crossings >= most) return crossings;
+            if (segments_cross(segment.a, segment.b, other->a, other->b) && ++crossings >= most)
+                return crossings;
         }
         open.push_back(&segment);
     }

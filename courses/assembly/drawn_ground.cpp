@@ -162,6 +162,19 @@ class Settling {
 
 }  // namespace
 
+std::vector<GolfGroundIn> golf_ground_in(const Region& region, const std::vector<DrawnGround>& drawn,
+                                         const LineOfPlay& line) {
+    const Region play = Region::around(line.vertices(), reach_of_play_m);
+    std::vector<GolfGroundIn> found;
+    for (const DrawnGround& ground : drawn) {
+        if (ground.evidence != Evidence::golf_area || is_penalty_area(ground.lie)) continue;
+        Region common = ground.region.common_with(region);
+        if (common.grown(-0.5 * slip_m).empty() || !common.meets(play)) continue;
+        found.push_back({&ground, std::move(common)});
+    }
+    return found;
+}
+
 SettledGround settled(const std::vector<DrawnGround>& drawn, const LineOfPlay& line, const Box& extent,
                       const PlaneFrame& frame, FeatureNotes& notes) {
     return Settling(drawn, line, extent, frame, notes).settle();

@@ -34,6 +34,15 @@ struct DrawnGround {
     double tall_m = 0.0;  // of trees: how high they stand
 };
 
+// Ground drawn for golf (no penalty area) and what of it lies in another region.
+struct GolfGroundIn {
+    const DrawnGround* ground;
+    Region common;
+};
+// More than a slip of the pen, and where balls come down.
+std::vector<GolfGroundIn> golf_ground_in(const Region& region, const std::vector<DrawnGround>& drawn,
+                                         const LineOfPlay& line);
+
 struct SettledGround {
     std::vector<LieLayer> layers;      // for a LiePartition
     std::vector<TallGround> overhang;  // branches over ground that is not trees

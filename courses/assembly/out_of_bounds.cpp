@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "courses/assembly/reach_of_play.hpp"
 #include "courses/tags/vocabulary.hpp"
 
 namespace landwidth {
@@ -18,14 +17,6 @@ constexpr double boundary_slip_m = 5.0;
 constexpr double furthest_beyond_m = 15.0;
 // Less ground beyond it is rounding, square metres.
 constexpr double least_beyond_m2 = 0.5;
-
-bool segments_cross(Point a, Point b, Point c, Point d) {
-    const double c_side = cross(b - a, c - a);
-    const double d_side = cross(b - a, d - a);
-    const double a_side = cross(d - c, a - c);
-    const double b_side = cross(d - c, b - c);
-    return c_side * d_side < 0.0 && a_side * b_side < 0.0;
-}
 
 bool crosses(const std::vector<Point>& path, const LineOfPlay& line) {
     const std::vector<Point>& play = line.vertices();
@@ -128,16 +119,11 @@ class BoundsOfHole {
         result_.in_bounds = result_.in_bounds ? result_.in_bounds->common_with(region) : region;
     }
 
-    // Golf ground that is out of bounds by the area; more than a slip of the pen, and where balls come down.
+    // Golf ground that is out of bounds by the area; rough next to it is drawn so without a thought.
     void tell_ground_in(const Region& out, const MapFeature& mark, const std::vector<DrawnGround>& drawn) {
-        const Region play = Region::around(line_.vertices(), reach_of_play_m);
-        for (const DrawnGround& ground : drawn) {
-            const bool is_played = ground.evidence == Evidence::golf_area && ground.lie != Lie::rough &&
-                                   !is_penalty_area(ground.lie);
-            if (!is_played || !ground.region.meets(out)) continue;
-            const Region common = ground.region.common_with(out);
-            if (common.grown(-0.5 * slip_m).empty() || !common.meets(play)) continue;
-            notes_.add_pair<"out-of-bounds-over">(*ground.feature, mark,
+        for (const auto& [ground, common] : golf_ground_in(out, drawn, line_)) {
+            if (ground->lie == Lie::rough) continue;
+            notes_.add_pair<"out-of-bounds-over">(*ground->feature, mark,
                                                   drawing_.frame().to_lonlat(middle_of(common)), mark.label(),
                                                   std::lround(common.area()));
         }

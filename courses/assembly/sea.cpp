@@ -3,8 +3,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "courses/assembly/reach_of_play.hpp"
-
 namespace landwidth {
 
 namespace {
@@ -189,15 +187,10 @@ void tell_ground_in_sea(const Region& sea, const std::vector<const MapFeature*>&
                         const std::vector<DrawnGround>& drawn, const PlaneDrawing& drawing,
                         const LineOfPlay& line, FeatureNotes& notes) {
     if (sea.empty()) return;
-    const Region play = Region::around(line.vertices(), reach_of_play_m);
-    for (const DrawnGround& ground : drawn) {
-        if (ground.evidence != Evidence::golf_area || is_penalty_area(ground.lie)) continue;
-        const Region common = ground.region.common_with(sea);
-        if (common.grown(-0.5 * slip_m).empty() || !common.meets(play)) continue;
-        notes.add_pair<"overlap-unclear/sea">(*ground.feature, *coastlines.front(),
+    for (const auto& [ground, common] : golf_ground_in(sea, drawn, line))
+        notes.add_pair<"overlap-unclear/sea">(*ground->feature, *coastlines.front(),
                                               drawing.frame().to_lonlat(middle_of(common)),
                                               coastlines.front()->label(), std::lround(common.area()));
-    }
 }
 
 }  // namespace landwidth
